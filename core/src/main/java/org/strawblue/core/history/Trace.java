@@ -1,0 +1,89 @@
+package org.strawblue.core.history;
+
+/**
+ * Temperature against time at one place, straight lines between its points.
+ *
+ * @param seconds times [s], rising, the first 0
+ * @param kelvin temperatures [K] at those times
+ */
+@SuppressWarnings("ArrayRecordComponent") // the arrays are copied in and out
+public record Trace(double[] seconds, double[] kelvin) {
+
+    public Trace {
+        seconds = seconds.clone();
+        kelvin = kelvin.clone();
+        if (seconds.length < 2 || seconds.length != kelvin.length) {
+            throw new IllegalArgumentException("a trace needs two points or more, as many times as temperatures");
+        }
+        for (int i = 1; i < seconds.length; i++) {
+            if (!(seconds[i] > seconds[i - 1])) {
+                throw new IllegalArgumentException("times must rise: " + seconds[i - 1] + ", " + seconds[i]);
+            }
+        }
+    }
+
+    @Override
+    public double[] seconds() {
+        return seconds.clone();
+    }
+
+    @Override
+    public double[] kelvin() {
+        return kelvin.clone();
+    }
+
+    public int size() {
+        return seconds.length;
+    }
+
+    /** [s] */
+    public double second(int i) {
+        return seconds[i];
+    }
+
+    /** [K] */
+    public double kelvin(int i) {
+        return kelvin[i];
+    }
+
+    /** [s] */
+    public double duration() {
+        return seconds[seconds.length - 1] - seconds[0];
+    }
+
+    /** The highest temperature [K]. */
+    public double peak() {
+        double peak = kelvin[0];
+        for (double k : kelvin) {
+            peak = Math.max(peak, k);
+        }
+        return peak;
+    }
+
+    /** This trace, then the other one, which starts where this one ends in time. */
+    public Trace then(Trace next) {
+        double[] s = new double[size() + next.size()];
+        double[] k = new double[s.length];
+        for (int i = 0; i < size(); i++) {
+            s[i] = seconds[i];
+            k[i] = kelvin[i];
+        }
+        // a jump is a line one millionth of the whole long
+        double gap = Math.max(duration() + next.duration(), 1) * 1e-6;
+        for (int i = 0; i < next.size(); i++) {
+            s[size() + i] = seconds[size() - 1] + gap + next.seconds[i] - next.seconds[0];
+            k[size() + i] = next.kelvin[i];
+        }
+        return new Trace(s, k);
+    }
+
+    /** One temperature [K] for a time [s]. */
+    public static Trace hold(double kelvin, double seconds) {
+        return new Trace(new double[] {0, seconds}, new double[] {kelvin, kelvin});
+    }
+
+    /** A straight rise or fall from one temperature [K] to another in a time [s]. */
+    public static Trace ramp(double fromKelvin, double toKelvin, double seconds) {
+        return new Trace(new double[] {0, seconds}, new double[] {fromKelvin, toKelvin});
+    }
+}

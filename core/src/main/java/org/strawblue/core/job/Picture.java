@@ -1,0 +1,89 @@
+package org.strawblue.core.job;
+
+import java.util.List;
+import java.util.Optional;
+import org.strawblue.core.quantity.Band;
+import org.strawblue.core.quantity.Phrase;
+
+/** What a picture of the card shows, as numbers; how it is drawn is the printer's matter. All in SI. */
+public sealed interface Picture {
+
+    Phrase caption();
+
+    /**
+     * The film colours of one steel over temperature, for one time and light.
+     *
+     * @param swatches by rising temperature, evenly spaced
+     * @param target temperatures to aim for [K]
+     * @param seconds how long the part is at temperature [s]
+     */
+    record ColourRibbon(Phrase caption, List<Swatch> swatches, Band target, double seconds, String light)
+            implements Picture {
+        public ColourRibbon {
+            swatches = List.copyOf(swatches);
+        }
+    }
+
+    /** @param hex display colour, "#rrggbb"; @param name the trade's name of it */
+    record Swatch(double kelvin, String name, String hex) {}
+
+    /**
+     * Hardness after tempering, against temperature, for one time.
+     *
+     * @param wanted the hardness asked for [HRC]
+     * @param chosen the temperatures chosen [K]; absent where none will do
+     */
+    record HardnessCurve(
+            Phrase caption, List<CurvePoint> points, Optional<Band> wanted, Optional<Band> chosen, double seconds)
+            implements Picture {
+        public HardnessCurve {
+            points = List.copyOf(points);
+        }
+    }
+
+    /** Hardness [HRC] with its 80 % interval at one temperature [K]. */
+    record CurvePoint(double kelvin, double hrc, double low, double high) {}
+
+    /**
+     * A compression spring to scale in its pocket. All lengths [m].
+     *
+     * @param bore inside diameter of the pocket, 0 where there is none
+     * @param rod diameter of the rod, 0 where there is none
+     */
+    record SpringInPocket(
+            Phrase caption,
+            double wire,
+            double outsideDiameter,
+            double totalCoils,
+            boolean closedEnds,
+            boolean groundEnds,
+            double freeLength,
+            double lengthAtRest,
+            double lengthAtFullTravel,
+            double solidLength,
+            double outsideDiameterAtFullTravel,
+            double bore,
+            double rod)
+            implements Picture {}
+
+    /**
+     * Force against length, a straight line with its band, and the limits that matter.
+     *
+     * @param rate [N/m]
+     * @param rateLow 80 % interval of it
+     * @param forceAtRest asked for [N], absent where nothing was
+     */
+    record ForceLength(
+            Phrase caption,
+            double freeLength,
+            double solidLength,
+            double rate,
+            double rateLow,
+            double rateHigh,
+            double lengthAtRest,
+            double lengthAtFullTravel,
+            Optional<Band> forceAtRest,
+            Optional<Band> forceAtFullTravel,
+            double forceAtSet)
+            implements Picture {}
+}

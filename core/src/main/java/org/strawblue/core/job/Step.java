@@ -1,0 +1,32 @@
+package org.strawblue.core.job;
+
+import java.util.List;
+import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.quantity.Phrase;
+
+/**
+ * One step at the bench.
+ *
+ * @param part the part's name, or empty where the step concerns the assembly
+ * @param lead the one instruction, with its band
+ * @param figures the numbers under it
+ * @param reasons why, for whoever asks
+ */
+public record Step(
+        Stage stage,
+        String part,
+        Phrase lead,
+        List<Figure> figures,
+        List<Phrase> reasons,
+        List<Hazard> hazards,
+        List<Finding> findings,
+        List<Picture> pictures) {
+
+    public Step {
+        figures = List.copyOf(figures);
+        reasons = List.copyOf(reasons);
+        hazards = List.copyOf(hazards);
+        findings = List.copyOf(findings);
+        pictures = List.copyOf(pictures);
+    }
+}
