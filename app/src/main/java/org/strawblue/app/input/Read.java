@@ -1,0 +1,22 @@
+package org.strawblue.app.input;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What came of reading: a value, or the problems that prevented it, or (in a table, where a bad row does not stop the
+ * rest) both.
+ *
+ * @param notes what was assumed in reading, to be told
+ */
+public record Read<T>(Optional<T> value, List<Problem> problems, List<String> notes) {
+
+    public Read {
+        problems = List.copyOf(problems);
+        notes = List.copyOf(notes);
+    }
+
+    public boolean clean() {
+        return problems.isEmpty();
+    }
+}
