@@ -1,10 +1,27 @@
 package org.strawblue.app.cli;
 
-/** The command line. */
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
+/** Starts the command line. */
 public final class Main {
+
     private Main() {}
 
     public static void main(String[] args) {
-        System.out.println("strawblue");
+        PrintWriter out = writer(FileDescriptor.out);
+        PrintWriter err = writer(FileDescriptor.err);
+        int code = CommandLines.of(out, err, Terminal.ofProcess()).execute(args);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /** UTF-8 whatever the locale says: a degree sign must not become a question mark in a pipe. */
+    private static PrintWriter writer(FileDescriptor descriptor) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
     }
 }

@@ -1,0 +1,15 @@
+package org.strawblue.app.cli;
+
+import java.util.Optional;
+import picocli.CommandLine.IVersionProvider;
+
+/** The version in the jar's manifest. */
+final class Version implements IVersionProvider {
+
+    @Override
+    public String[] getVersion() {
+        String version = Optional.ofNullable(Version.class.getPackage().getImplementationVersion())
+                .orElse("(not packaged)");
+        return new String[] {"strawblue " + version, "Java " + Runtime.version()};
+    }
+}
