@@ -1,25 +1,30 @@
 package org.strawblue.core.job;
 
 import java.util.List;
+import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.oxide.Light;
 
 /**
  * A job as read: what is to be made and with what.
  *
- * @param light the light colours are judged by: "daylight", "lamp", "led"
+ * @param light the light colours are judged by
  * @param unknowns everything the file answers with "don't know"
+ * @param findings how doubtful words of the file were taken
  */
 public record Job(
         String title,
         UnitSystem units,
-        String light,
+        Light light,
         List<WorkPiece> parts,
         List<PocketWish> pockets,
         Shop shop,
-        List<Unknown> unknowns) {
+        List<Unknown> unknowns,
+        List<Finding> findings) {
 
     public Job {
         parts = List.copyOf(parts);
         pockets = List.copyOf(pockets);
         unknowns = List.copyOf(unknowns);
+        findings = List.copyOf(findings);
     }
 }

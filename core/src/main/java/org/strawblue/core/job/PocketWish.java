@@ -1,22 +1,46 @@
 package org.strawblue.core.job;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.strawblue.core.quantity.Band;
+import org.strawblue.core.spring.Pocket;
+import org.strawblue.core.spring.Seating;
 
 /**
- * A place for a compression spring. Lengths [m], forces [N].
+ * A place for a compression spring, as far as it is known. Lengths [m], forces [N].
  *
  * @param bore hole the spring sits in
  * @param rod rod or spigot inside the spring
  * @param lengthAtRest room for the spring with the mechanism at rest
  * @param travel how much shorter that room gets at full travel
+ * @param cycles how often it is pushed in its life [1]
  */
 public record PocketWish(
         String name,
-        Optional<Double> bore,
-        Optional<Double> rod,
-        Optional<Double> lengthAtRest,
-        Optional<Double> travel,
+        OptionalDouble bore,
+        OptionalDouble rod,
+        OptionalDouble lengthAtRest,
+        OptionalDouble travel,
         Optional<Band> forceAtRest,
         Optional<Band> forceAtFullTravel,
-        Optional<String> seating) {}
+        Optional<Seating> seating,
+        OptionalDouble cycles) {
+
+    /** The pocket, where enough of it is known to look for a spring: its length at rest and its travel. */
+    public Optional<Pocket> pocket() {
+        if (lengthAtRest.isEmpty() || travel.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Pocket(
+                name,
+                bore,
+                rod,
+                lengthAtRest.getAsDouble(),
+                travel.getAsDouble(),
+                forceAtRest,
+                forceAtFullTravel,
+                seating,
+                cycles,
+                OptionalDouble.empty()));
+    }
+}

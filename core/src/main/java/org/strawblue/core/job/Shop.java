@@ -1,9 +1,11 @@
 package org.strawblue.core.job;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.strawblue.core.quantity.Quantity;
+import org.strawblue.core.evidence.HardnessCheck;
+import org.strawblue.core.heat.HeatSource;
+import org.strawblue.core.pyrometry.TemperatureIndicator;
+import org.strawblue.core.steel.Quenchant;
 
 /**
  * What is at hand. Lists are empty where the file says nothing.
@@ -11,11 +13,11 @@ import org.strawblue.core.quantity.Quantity;
  * @param drawer name of the file that lists the springs in the drawer
  */
 public record Shop(
-        List<Thing> hardeningHeat,
-        List<Thing> temperingHeat,
-        List<Thing> quenchants,
-        List<Thing> indicators,
-        List<Thing> hardnessChecks,
+        List<HeatSource> hardeningHeat,
+        List<HeatSource> temperingHeat,
+        List<Quenchant> quenchants,
+        List<TemperatureIndicator> indicators,
+        List<HardnessCheck> hardnessChecks,
         Optional<String> drawer,
         Paper paper) {
 
@@ -25,13 +27,6 @@ public record Shop(
         quenchants = List.copyOf(quenchants);
         indicators = List.copyOf(indicators);
         hardnessChecks = List.copyOf(hardnessChecks);
-    }
-
-    /** One thing of the shop: what it is, and what the file tells of it. */
-    public record Thing(String kind, Map<String, Quantity> figures) {
-        public Thing {
-            figures = Map.copyOf(figures);
-        }
     }
 
     public enum Paper {
