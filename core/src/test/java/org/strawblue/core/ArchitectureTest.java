@@ -35,11 +35,13 @@ class ArchitectureTest {
         MAY_USE.put("fit", withSteel);
         MAY_USE.put("heat", withSteel);
         List<String> withHeat = plus(withSteel, "heat");
-        MAY_USE.put("oxide", withHeat);
-        MAY_USE.put("glow", withHeat);
-        MAY_USE.put("pyrometry", withHeat);
-        MAY_USE.put("evidence", plus(withHeat, "oxide", "glow", "pyrometry"));
-        MAY_USE.put("job", plus(withHeat, "oxide", "glow", "pyrometry", "evidence", "spring", "fit"));
+        MAY_USE.put("colour", List.of("table", "quantity", "source", "estimate"));
+        List<String> withColour = plus(withHeat, "colour");
+        MAY_USE.put("oxide", withColour);
+        MAY_USE.put("glow", withColour);
+        MAY_USE.put("pyrometry", withColour);
+        MAY_USE.put("evidence", plus(withColour, "oxide", "glow", "pyrometry"));
+        MAY_USE.put("job", plus(withColour, "oxide", "glow", "pyrometry", "evidence", "spring", "fit"));
     }
 
     private static final JavaClasses CORE = new ClassFileImporter()

@@ -1,6 +1,7 @@
 package org.strawblue.core.oxide;
 
 import java.util.List;
+import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Estimate;
 
 /**

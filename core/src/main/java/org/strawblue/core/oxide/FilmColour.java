@@ -1,5 +1,7 @@
 package org.strawblue.core.oxide;
 
+import org.strawblue.core.colour.Lab;
+
 /**
  * The colour of one film in one light.
  *

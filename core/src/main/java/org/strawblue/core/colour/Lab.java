@@ -1,4 +1,4 @@
-package org.strawblue.core.oxide;
+package org.strawblue.core.colour;
 
 /** A colour as the eye orders it: CIE 1976 L*, a*, b*, against the white of the light it is seen in. */
 public record Lab(double lightness, double a, double b) {

@@ -1,4 +1,4 @@
-package org.strawblue.core.oxide;
+package org.strawblue.core.colour;
 
 import java.util.Arrays;
 import java.util.List;

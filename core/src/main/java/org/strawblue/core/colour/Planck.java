@@ -1,0 +1,32 @@
+package org.strawblue.core.colour;
+
+/**
+ * The black body.
+ *
+ * <p>L(λ, T) = c₁ / (π λ⁵ (exp(c₂/λT) − 1)) [W/(m² sr m)], λ wavelength [m], T temperature [K]. Exact; constants from the
+ * SI brochure.
+ */
+public final class Planck {
+
+    private static final double C1 = Constants.of("first_radiation_constant");
+    private static final double C2 = Constants.of("second_radiation_constant");
+    private static final double EFFICACY = Constants.of("luminous_efficacy");
+
+    private Planck() {}
+
+    /** Spectral radiance [W/(m² sr m)]. */
+    public static double radiance(double wavelength, double kelvin) {
+        return C1 / (Math.PI * Math.pow(wavelength, 5) * Math.expm1(C2 / (wavelength * kelvin)));
+    }
+
+    /** X, Y, Z of a black body, Y its luminance [cd/m²]. */
+    public static Tristimulus light(double kelvin) {
+        double[] spectrum = StandardObserver.sample(l -> radiance(l, kelvin));
+        return StandardObserver.weigh(spectrum).times(EFFICACY * StandardObserver.step());
+    }
+
+    /** c₂ [m K]. */
+    public static double secondConstant() {
+        return C2;
+    }
+}

@@ -1,0 +1,56 @@
+package org.strawblue.core.oxide;
+
+import org.hipparchus.analysis.interpolation.LinearInterpolator;
+import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
+import org.hipparchus.complex.Complex;
+import org.strawblue.core.table.Row;
+import org.strawblue.core.table.Table;
+
+/** The complex refractive index N = n + ik of a material by wavelength [m]. */
+@FunctionalInterface
+public interface OpticalConstants {
+
+    Complex index(double wavelength);
+
+    /** Iron, by Johnson and Christy; 342 to 821 nm. */
+    static OpticalConstants iron() {
+        return table("iron.csv");
+    }
+
+    /** Hematite without a preferred direction: ε = (2ε_o + ε_e)/3, N = √ε, by Querry; 370 to 830 nm. */
+    static OpticalConstants hematite() {
+        OpticalConstants ordinary = table("hematite_ordinary.csv");
+        OpticalConstants extraordinary = table("hematite_extraordinary.csv");
+        return wavelength -> {
+            Complex o = ordinary.index(wavelength);
+            Complex e = extraordinary.index(wavelength);
+            return o.multiply(o).multiply(2).add(e.multiply(e)).divide(3).sqrt();
+        };
+    }
+
+    /** Magnetite as this program takes it: one index over the visible; see {@code film.csv}. */
+    static OpticalConstants magnetite() {
+        Complex index = new Complex(Numbers.FILM.get("magnetite_n"), Numbers.FILM.get("magnetite_k"));
+        return wavelength -> index;
+    }
+
+    /** Magnetite by Querry, whose k is too low for ore microscopy; 370 to 830 nm. */
+    static OpticalConstants magnetiteQuerry() {
+        return table("magnetite_querry.csv");
+    }
+
+    private static OpticalConstants table(String file) {
+        Row[] rows = Table.of(OpticalConstants.class, file).rows().toArray(Row[]::new);
+        double[] nm = new double[rows.length];
+        double[] n = new double[rows.length];
+        double[] k = new double[rows.length];
+        for (int i = 0; i < rows.length; i++) {
+            nm[i] = rows[i].number("wavelength_nm");
+            n[i] = rows[i].number("n");
+            k[i] = rows[i].number("k");
+        }
+        PolynomialSplineFunction real = new LinearInterpolator().interpolate(nm, n);
+        PolynomialSplineFunction imaginary = new LinearInterpolator().interpolate(nm, k);
+        return wavelength -> new Complex(real.value(wavelength * 1e9), imaginary.value(wavelength * 1e9));
+    }
+}
