@@ -13,8 +13,8 @@ import org.hipparchus.linear.RealMatrix;
 public final class Appearance {
 
     private static final Tristimulus DAYLIGHT = Illuminant.of(Light.DAYLIGHT).white();
-    private static final double THRESHOLD = Constants.of("lab_threshold");
-    private static final double SLOPE = Constants.of("lab_linear_slope");
+    private static final double THRESHOLD = Figures.number("lab_threshold");
+    private static final double SLOPE = Figures.number("lab_linear_slope");
     private final double[][] adaptation;
 
     public Appearance(Light light) {
@@ -43,7 +43,7 @@ public final class Appearance {
     }
 
     private static double[][] adaptation(Tristimulus white) {
-        RealMatrix bradford = MatrixUtils.createRealMatrix(Constants.matrix("bradford"));
+        RealMatrix bradford = MatrixUtils.createRealMatrix(Figures.matrix("bradford"));
         double[] from = bradford.operate(white.vector());
         double[] to = bradford.operate(DAYLIGHT.vector());
         double[] gain = new double[3];

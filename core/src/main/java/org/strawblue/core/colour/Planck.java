@@ -8,9 +8,9 @@ package org.strawblue.core.colour;
  */
 public final class Planck {
 
-    private static final double C1 = Constants.of("first_radiation_constant");
-    private static final double C2 = Constants.of("second_radiation_constant");
-    private static final double EFFICACY = Constants.of("luminous_efficacy");
+    private static final double C1 = Figures.ALL.inUnit("first_radiation_constant", "W m²");
+    private static final double C2 = Figures.ALL.inUnit("second_radiation_constant", "m K");
+    private static final double EFFICACY = Figures.ALL.inUnit("luminous_efficacy", "lm/W");
 
     private Planck() {}
 

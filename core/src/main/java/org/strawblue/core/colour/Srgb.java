@@ -3,11 +3,11 @@ package org.strawblue.core.colour;
 /** Colours for a screen: linear light by the sRGB matrix, clipped to 0…1, then the sRGB curve. */
 public final class Srgb {
 
-    private static final double[][] MATRIX = Constants.matrix("srgb");
-    private static final double LINEAR_BELOW = Constants.of("srgb_linear_below");
-    private static final double LINEAR_SLOPE = Constants.of("srgb_linear_slope");
-    private static final double POWER = Constants.of("srgb_power");
-    private static final double OFFSET = Constants.of("srgb_offset");
+    private static final double[][] MATRIX = Figures.matrix("srgb");
+    private static final double LINEAR_BELOW = Figures.number("srgb_linear_below");
+    private static final double LINEAR_SLOPE = Figures.number("srgb_linear_slope");
+    private static final double POWER = Figures.number("srgb_power");
+    private static final double OFFSET = Figures.number("srgb_offset");
 
     private Srgb() {}
 

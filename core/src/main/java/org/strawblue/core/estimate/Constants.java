@@ -32,6 +32,15 @@ public record Constants(String table, Map<String, Row> rows) {
         return si(key, Dimension.NUMBER);
     }
 
+    /** The figure in a unit that is no unit of a {@link Dimension}, which the table must name as given here. */
+    public double inUnit(String key, String unit) {
+        Row row = row(key);
+        if (!row.text("unit").equals(unit)) {
+            throw new IllegalStateException(table + ", " + key + ": in " + row.text("unit") + ", not " + unit);
+        }
+        return row.number("value");
+    }
+
     /** The figure with its limits; where the table gives none, they are the figure itself. */
     public Estimate estimate(String key, Dimension dimension) {
         double value = si(key, dimension);

@@ -1,8 +1,8 @@
 package org.strawblue.core.job;
 
 import java.util.List;
+import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Finding;
-import org.strawblue.core.oxide.Light;
 
 /**
  * A job as read: what is to be made and with what.

@@ -2,6 +2,7 @@ package org.strawblue.core.oxide;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.strawblue.core.estimate.Constants;
 import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
@@ -16,7 +17,7 @@ import org.strawblue.core.source.Basis;
  */
 record ChromiumEffect(double chromium) {
 
-    private static final Numbers N = Numbers.CHROMIUM;
+    private static final Constants N = Constants.of(ChromiumEffect.class, "chromium.csv");
 
     /** f [1] */
     double rate() {
@@ -25,17 +26,17 @@ record ChromiumEffect(double chromium) {
 
     /** One standard deviation of ln f. */
     double logSd() {
-        return N.get("relative_sd") * -logRate();
+        return N.number("relative_sd") * -logRate();
     }
 
     List<Basis> bases() {
-        return logRate() == 0 ? List.of() : List.of(N.basis("slope"));
+        return logRate() == 0 ? List.of() : List.of(N.basis("film growth against chromium", "slope"));
     }
 
     /** A caution where the steel holds enough chromium to matter. */
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        if (chromium > N.get("widened_above")) {
+        if (chromium > N.inUnit("widened_above", "mass %")) {
             findings.add(new Finding.Caution(
                     Phrase.of("With {} of chromium the colour is a weak guide", share(chromium)),
                     Phrase.of("Chromium slows the film: each colour comes hotter than on plain carbon steel, by an "
@@ -57,13 +58,17 @@ record ChromiumEffect(double chromium) {
                 Phrase.of(
                         "Such steel grows a chromium-rich film that is thinner and follows another law: after an hour "
                                 + "18/8 stainless shows straw some {} and blue some {} hotter than carbon steel.",
-                        Quantity.temperatureDifference(N.get("stainless_straw_shift")),
-                        Quantity.temperatureDifference(N.get("stainless_blue_shift"))),
+                        shift("stainless_straw_shift"),
+                        shift("stainless_blue_shift")),
                 Phrase.of("Do not temper this steel by colour. Use a thermometer, crayons or a thermocouple."));
     }
 
+    private static Quantity shift(String key) {
+        return Quantity.temperatureDifference(N.si(key, Dimension.TEMPERATURE_DIFFERENCE));
+    }
+
     private double logRate() {
-        return -N.get("slope") * Math.max(chromium - N.get("from"), 0);
+        return -N.inUnit("slope", "1/mass %") * Math.max(chromium - N.inUnit("from", "mass %"), 0);
     }
 
     private static Quantity share(double massPerCent) {

@@ -1,13 +1,9 @@
 package org.strawblue.core.oxide;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.strawblue.core.table.Row;
 import org.strawblue.core.table.Table;
+import org.strawblue.core.table.Vocabulary;
 
 /** The trade's names of the temper colours of plain carbon steel, in the order in which they come. */
 public enum ColourName {
@@ -25,8 +21,7 @@ public enum ColourName {
     GREY_BLUE("grey-blue"),
     GREY("grey");
 
-    private static final Map<String, List<String>> ALSO = Table.of(ColourName.class, "name_words.csv").rows().stream()
-            .collect(Collectors.toMap(r -> r.text("name"), ColourName::otherWords));
+    private static final Vocabulary<ColourName> WORDS = words();
 
     private final String word;
 
@@ -38,19 +33,27 @@ public enum ColourName {
         return word;
     }
 
-    /** The colour people call {@code text}, by our word for it or another; upper and lower case do not count. */
+    /** The colour people call {@code text}, by our word for it or another; case, spaces and hyphens do not count. */
     public static Optional<ColourName> find(String text) {
-        String sought = text.strip();
-        return firstWith(n -> n.word.equalsIgnoreCase(sought))
-                .or(() -> firstWith(
-                        n -> ALSO.getOrDefault(n.word, List.of()).stream().anyMatch(sought::equalsIgnoreCase)));
+        return WORDS.meanings(text).stream().findFirst();
     }
 
-    private static Optional<ColourName> firstWith(Function<ColourName, Boolean> test) {
-        return Arrays.stream(values()).filter(test::apply).findFirst();
+    /** Every word a colour may be called by. */
+    public static Vocabulary<ColourName> vocabulary() {
+        return WORDS;
     }
 
-    private static List<String> otherWords(Row row) {
-        return List.of(row.text("also").split("\\|"));
+    private static Vocabulary<ColourName> words() {
+        Vocabulary<ColourName> words = new Vocabulary<>();
+        for (ColourName name : values()) {
+            words.add(name.word, name);
+        }
+        for (Row row : Table.of(ColourName.class, "name_words.csv").rows()) {
+            ColourName name = words.meanings(row.text("name")).get(0);
+            for (String also : row.text("also").split("\\|")) {
+                words.add(also, name);
+            }
+        }
+        return words;
     }
 }

@@ -28,7 +28,7 @@ public final class FilmColours {
 
     private final GrowthLaw law = GrowthLaws.central();
     private final double bare = FilmGrowth.airFormed();
-    private final TemperFilm film = TemperFilm.standard();
+    private final FilmPalette.Spectra spectra = new FilmPalette.Spectra(TemperFilm.standard());
     private final Map<Light, FilmPalette> palettes = new EnumMap<>(Light.class);
     private final Map<Light, NamedBands> bands = new EnumMap<>(Light.class);
 
@@ -40,7 +40,7 @@ public final class FilmColours {
 
     /** The exposure of the trade's usual chart [s], as fitted: what to take where no time is given. */
     public double chartSeconds() {
-        return Numbers.FILM.get("chart_exposure");
+        return Film.ALL.si("chart_exposure", Dimension.TIME);
     }
 
     /** The colour of a film of a thickness [m]. */
@@ -142,12 +142,12 @@ public final class FilmColours {
         SortedSet<Basis> bases = new TreeSet<>(effect.bases());
         bases.add(law.basis());
         bases.add(Uncertainty.basis());
-        bases.add(Numbers.FILM.basis("magnetite_k"));
+        bases.add(Film.ALL.basis("absorption of the film", "magnetite_k"));
         return bases;
     }
 
     private synchronized FilmPalette palette(Light light) {
-        return palettes.computeIfAbsent(light, l -> new FilmPalette(film, l));
+        return palettes.computeIfAbsent(light, l -> new FilmPalette(spectra, l));
     }
 
     private synchronized NamedBands bands(Light light) {

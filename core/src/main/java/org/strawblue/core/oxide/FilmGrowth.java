@@ -13,14 +13,14 @@ import org.strawblue.core.history.Trace;
  */
 public final class FilmGrowth {
 
-    private static final double GAS_CONSTANT = Numbers.FILM.get("gas_constant");
+    private static final double GAS_CONSTANT = Film.ALL.inUnit("gas_constant", "J/(mol K)");
     private static final GaussIntegrator GAUSS = new GaussIntegratorFactory().legendre(8, 0, 1);
 
     private FilmGrowth() {}
 
     /** The film that air leaves on freshly ground steel [m]. */
     public static double airFormed() {
-        return Numbers.FILM.get("air_formed_film");
+        return Film.length("air_formed_film");
     }
 
     /** Thickness [m] after a heat, from an initial thickness [m]. */

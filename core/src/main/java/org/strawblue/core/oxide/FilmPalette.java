@@ -1,6 +1,7 @@
 package org.strawblue.core.oxide;
 
 import java.util.Arrays;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.analysis.interpolation.SplineInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
 import org.strawblue.core.colour.Appearance;
@@ -19,10 +20,10 @@ import org.strawblue.core.colour.Tristimulus;
  */
 public final class FilmPalette {
 
-    private static final double LIMIT = Numbers.FILM.get("thickness_limit");
-    private static final double BASE = Numbers.FILM.get("spread_base");
-    private static final double SLOPE = Numbers.FILM.get("spread_slope") * 1e9;
-    private static final double FROM = Numbers.FILM.get("spread_from");
+    private static final double LIMIT = Film.length("thickness_limit");
+    private static final double BASE = Film.number("spread_base");
+    private static final double SLOPE = Film.ALL.inUnit("spread_slope", "1/m");
+    private static final double FROM = Film.length("spread_from");
 
     private final Appearance appearance;
     private final PolynomialSplineFunction x;
@@ -30,17 +31,19 @@ public final class FilmPalette {
     private final PolynomialSplineFunction z;
 
     public FilmPalette(TemperFilm film, Light light) {
-        double[] grid = grid();
-        double[][] spectra = film.spectra(grid);
-        Illuminant illuminant = Illuminant.of(light);
-        double[] power = illuminant.spectrum();
+        this(new Spectra(film), light);
+    }
+
+    FilmPalette(Spectra spectra, Light light) {
+        double[] power = Illuminant.of(light).spectrum();
         double white = StandardObserver.weigh(power).y();
-        Tristimulus[] colours =
-                Arrays.stream(spectra).map(r -> seen(r, power, white)).toArray(Tristimulus[]::new);
+        Tristimulus[] colours = Arrays.stream(spectra.reflectance)
+                .map(r -> seen(r, power, white))
+                .toArray(Tristimulus[]::new);
         this.appearance = new Appearance(light);
-        this.x = spline(grid, Arrays.stream(colours).mapToDouble(Tristimulus::x).toArray());
-        this.y = spline(grid, Arrays.stream(colours).mapToDouble(Tristimulus::y).toArray());
-        this.z = spline(grid, Arrays.stream(colours).mapToDouble(Tristimulus::z).toArray());
+        this.x = spline(spectra.grid, colours, Tristimulus::x);
+        this.y = spline(spectra.grid, colours, Tristimulus::y);
+        this.z = spline(spectra.grid, colours, Tristimulus::z);
     }
 
     /** The thickest film whose colour is told [m]; a thicker one looks much the same grey. */
@@ -74,31 +77,43 @@ public final class FilmPalette {
         return new Tristimulus(sumX, sumY, sumZ);
     }
 
-    private static double[] grid() {
-        double step = Numbers.FILM.get("grid_step");
-        double most = LIMIT * (1 + Numbers.FILM.get("spread_reach") * (BASE + SLOPE * (LIMIT - FROM)));
-        double[] grid = new double[2 + (int) (most / step)];
-        Arrays.setAll(grid, i -> i * step);
-        return grid;
-    }
-
     private static Tristimulus seen(double[] reflectance, double[] power, double white) {
         double[] spectrum = new double[power.length];
         Arrays.setAll(spectrum, i -> reflectance[i] * power[i]);
         return StandardObserver.weigh(spectrum).times(1 / white);
     }
 
-    private static PolynomialSplineFunction spline(double[] grid, double[] values) {
-        return new SplineInterpolator().interpolate(grid, values);
+    private static PolynomialSplineFunction spline(
+            double[] grid, Tristimulus[] colours, ToDoubleFunction<Tristimulus> part) {
+        return new SplineInterpolator()
+                .interpolate(grid, Arrays.stream(colours).mapToDouble(part).toArray());
+    }
+
+    /** Reflectance over wavelength at evenly spaced thicknesses: the same for every light. */
+    static final class Spectra {
+        final double[] grid = grid();
+        final double[][] reflectance;
+
+        Spectra(TemperFilm film) {
+            this.reflectance = film.spectra(grid);
+        }
+
+        private static double[] grid() {
+            double step = Film.length("grid_step");
+            double most = LIMIT * (1 + Film.number("spread_reach") * (BASE + SLOPE * (LIMIT - FROM)));
+            double[] grid = new double[2 + (int) (most / step)];
+            Arrays.setAll(grid, i -> i * step);
+            return grid;
+        }
     }
 
     /** Places [standard deviations] and weights of the mean over the spread. */
     private static final class Nodes {
-        static final double[] AT = new double[(int) Numbers.FILM.get("spread_nodes")];
+        static final double[] AT = new double[(int) Film.number("spread_nodes")];
         static final double[] WEIGHT = new double[AT.length];
 
         static {
-            double reach = Numbers.FILM.get("spread_reach");
+            double reach = Film.number("spread_reach");
             Arrays.setAll(AT, i -> reach * (2.0 * i / (AT.length - 1) - 1));
             Arrays.setAll(WEIGHT, i -> Math.exp(-AT[i] * AT[i] / 2));
             double sum = Arrays.stream(WEIGHT).sum();

@@ -30,7 +30,7 @@ public interface OpticalConstants {
 
     /** Magnetite as this program takes it: one index over the visible; see {@code film.csv}. */
     static OpticalConstants magnetite() {
-        Complex index = new Complex(Numbers.FILM.get("magnetite_n"), Numbers.FILM.get("magnetite_k"));
+        Complex index = new Complex(Film.number("magnetite_n"), Film.number("magnetite_k"));
         return wavelength -> index;
     }
 

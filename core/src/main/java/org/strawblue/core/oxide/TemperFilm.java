@@ -18,7 +18,7 @@ public record TemperFilm(OpticalConstants steel, OpticalConstants inner, Optical
                 OpticalConstants.iron(),
                 OpticalConstants.magnetite(),
                 OpticalConstants.hematite(),
-                Numbers.FILM.get("hematite_share"));
+                Film.number("hematite_share"));
     }
 
     /** Reflectance [1] of a film of one thickness [m], straight on. */
