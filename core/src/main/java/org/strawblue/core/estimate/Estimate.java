@@ -42,6 +42,30 @@ public record Estimate(Dimension dimension, double value, double low, double hig
         return new Band(dimension, low, high);
     }
 
+    /**
+     * Chance [1] that the truth lies within {@code limits}, each side of the interval taken as half a normal curve.
+     */
+    public double chanceWithin(Band limits) {
+        return Math.max(0, chanceBelow(limits.high()) - chanceBelow(limits.low()));
+    }
+
+    /** Chance [1] that the truth lies below {@code x}. */
+    public double chanceBelow(double x) {
+        double half = x < value ? value - low : high - value;
+        if (half == 0) {
+            return x < value ? 0 : x > value ? 1 : 0.5;
+        }
+        return Normal.below((x - value) / half * Normal.HALF_OF_80);
+    }
+
+    /** The same value with a further, independent error: half widths of its 80 % interval below and above. */
+    public Estimate widened(double below, double above, Collection<Basis> because) {
+        SortedSet<Basis> all = new TreeSet<>(bases);
+        all.addAll(because);
+        return new Estimate(
+                dimension, value, value - Math.hypot(value - low, below), value + Math.hypot(high - value, above), all);
+    }
+
     /** Whether any number under this one is from memory or assumed. */
     public boolean weak() {
         return bases.stream().anyMatch(b -> b.standing().weak());

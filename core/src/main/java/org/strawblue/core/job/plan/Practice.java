@@ -1,0 +1,64 @@
+package org.strawblue.core.job.plan;
+
+import org.strawblue.core.estimate.Constants;
+import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.heat.HeatSource;
+import org.strawblue.core.job.Job;
+import org.strawblue.core.part.PartShape;
+import org.strawblue.core.quantity.Dimension;
+
+/** What the trade does where a job leaves it open, from {@code practice.csv}. */
+final class Practice {
+
+    private static final Constants FIGURES = Constants.of(Job.class, "practice.csv");
+
+    private Practice() {}
+
+    /** Time of one temper at heat [s]: by the heat source, and longer for a thick section in an oven or kiln. */
+    static Estimate temperTime(HeatSource source, PartShape shape) {
+        Estimate usual = FIGURES.estimate(timeKey(source), Dimension.TIME);
+        if (!(source instanceof HeatSource.Oven || source instanceof HeatSource.Kiln)) {
+            return usual;
+        }
+        double share = shape.section() / FIGURES.si("thickness-for-that", Dimension.LENGTH);
+        double byThickness = share * FIGURES.si("temper-time-per-thickness", Dimension.TIME);
+        return byThickness <= usual.value() ? usual : longer(usual, byThickness / usual.value());
+    }
+
+    private static Estimate longer(Estimate time, double times) {
+        return Estimate.of(Dimension.TIME, time.value() * times, time.low() * times, time.high() * times, time.bases());
+    }
+
+    private static String timeKey(HeatSource source) {
+        if (source instanceof HeatSource.HotPlate) {
+            return "temper-time-hot-plate";
+        }
+        if (source instanceof HeatSource.SandTray) {
+            return "temper-time-sand-tray";
+        }
+        if (source instanceof HeatSource.Torch || source instanceof HeatSource.Forge) {
+            return "temper-time-torch";
+        }
+        return "temper-time-oven";
+    }
+
+    /** Hardness of a new ordinary file [HRC]. */
+    static Estimate ordinaryFile() {
+        return FIGURES.estimate("file-common", Dimension.HARDNESS);
+    }
+
+    /** How far to either side of a file's hardness it half bites [HRC]. */
+    static double fileMargin() {
+        return FIGURES.si("file-margin", Dimension.HARDNESS);
+    }
+
+    /** Left end of the colour ribbon [K]. */
+    static double ribbonFrom() {
+        return FIGURES.si("ribbon-from", Dimension.TEMPERATURE);
+    }
+
+    /** Right end of the colour ribbon [K]. */
+    static double ribbonTo() {
+        return FIGURES.si("ribbon-to", Dimension.TEMPERATURE);
+    }
+}

@@ -1,0 +1,90 @@
+package org.strawblue.core.job.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.strawblue.core.estimate.Answer;
+import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.job.Figure;
+import org.strawblue.core.job.Hazard;
+import org.strawblue.core.job.Hazards;
+import org.strawblue.core.job.Picture;
+import org.strawblue.core.job.Stage;
+import org.strawblue.core.job.Step;
+import org.strawblue.core.quantity.Amount;
+import org.strawblue.core.quantity.Phrase;
+
+/** A step while it is being written. */
+final class StepDraft {
+
+    private final Stage stage;
+    private final String part;
+    private Phrase lead = Phrase.of("");
+    private final List<Figure> figures = new ArrayList<>();
+    private final List<Phrase> reasons = new ArrayList<>();
+    private final List<Hazard> hazards = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<Picture> pictures = new ArrayList<>();
+
+    StepDraft(Stage stage, String part) {
+        this.stage = stage;
+        this.part = part;
+    }
+
+    StepDraft lead(String template, Amount... amounts) {
+        lead = Phrase.of(template, amounts);
+        return this;
+    }
+
+    StepDraft figure(String label, Estimate estimate) {
+        figures.add(new Figure(label, estimate));
+        return this;
+    }
+
+    StepDraft reason(String template, Amount... amounts) {
+        reasons.add(Phrase.of(template, amounts));
+        return this;
+    }
+
+    StepDraft reasons(List<Phrase> more) {
+        reasons.addAll(more);
+        return this;
+    }
+
+    StepDraft hazards(String... keys) {
+        for (Hazard hazard : Hazards.of(keys)) {
+            if (!hazards.contains(hazard)) {
+                hazards.add(hazard);
+            }
+        }
+        return this;
+    }
+
+    StepDraft finding(Finding finding) {
+        if (!findings.contains(finding)) {
+            findings.add(finding);
+        }
+        return this;
+    }
+
+    StepDraft findings(List<Finding> more) {
+        more.forEach(this::finding);
+        return this;
+    }
+
+    StepDraft picture(Picture picture) {
+        pictures.add(picture);
+        return this;
+    }
+
+    /** Keeps an answer's findings and, where it has a value, hands it on. */
+    <T> StepDraft take(Answer<T> answer, java.util.function.BiConsumer<StepDraft, T> use) {
+        findings(answer.findings());
+        answer.value().ifPresent(value -> use.accept(this, value));
+        return this;
+    }
+
+    Step done() {
+        return new Step(stage, part, lead, figures, reasons, hazards, findings, pictures);
+    }
+}
