@@ -16,6 +16,11 @@ public record Read<T>(Optional<T> value, List<Problem> problems, List<String> no
         notes = List.copyOf(notes);
     }
 
+    /** Nothing came of it. */
+    static <T> Read<T> failed(Problem... problems) {
+        return new Read<>(Optional.empty(), List.of(problems), List.of());
+    }
+
     public boolean clean() {
         return problems.isEmpty();
     }

@@ -1,0 +1,81 @@
+package org.strawblue.app.input;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.strawblue.core.job.UnitSystem;
+import org.strawblue.core.quantity.Band;
+import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.quantity.Unit;
+import org.strawblue.core.quantity.Units;
+import org.strawblue.core.table.Row;
+import org.strawblue.core.table.Table;
+
+/**
+ * One key of a job file, from {@code fields.csv}.
+ *
+ * @param kind what its value is: text, word, quantity, band, size, group, groups, things, list
+ * @param family of words, or section of keys, that its value is made of
+ */
+record Field(
+        String section,
+        String key,
+        List<String> also,
+        String kind,
+        Optional<String> family,
+        Optional<Dimension> dimension,
+        Optional<Band> range,
+        boolean required,
+        String description) {
+
+    private static final List<Field> ALL =
+            Table.of(Field.class, "fields.csv").rows().stream().map(Field::of).toList();
+
+    static List<Field> all() {
+        return ALL;
+    }
+
+    /** The keys of one section. */
+    static List<Field> of(String section) {
+        return ALL.stream().filter(f -> f.section.equals(section)).toList();
+    }
+
+    static Field of(String section, String key) {
+        return ALL.stream()
+                .filter(f -> f.section.equals(section) && f.key.equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no key " + key + " in " + section));
+    }
+
+    /** The keys of a section with their other forms. */
+    static Lexicon lexicon(List<Field> fields) {
+        Map<String, List<String>> words = new LinkedHashMap<>();
+        fields.forEach(f -> words.put(f.key, f.also));
+        return new Lexicon(words);
+    }
+
+    Expectation expectation(UnitSystem units) {
+        Expectation any = Expectation.of(dimension.orElseThrow(), units);
+        return range.map(any::within).orElse(any);
+    }
+
+    private static Field of(Row row) {
+        Optional<Dimension> dimension = row.optionalText("dimension").map(Dimension::valueOf);
+        return new Field(
+                row.text("section"),
+                row.text("key"),
+                Lexicon.forms(row.optionalText("also").orElse("")),
+                row.text("kind"),
+                row.optionalText("family"),
+                dimension,
+                dimension.map(d -> range(d, row)),
+                row.optionalText("required").isPresent(),
+                row.text("description"));
+    }
+
+    private static Band range(Dimension dimension, Row row) {
+        Unit unit = Units.of(dimension, row.text("unit"));
+        return new Band(dimension, unit.toSi(row.number("low")), unit.toSi(row.number("high")));
+    }
+}
