@@ -3,6 +3,7 @@ package org.strawblue.app.input;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.job.UnitSystem;
 import org.strawblue.core.job.Unknown;
 
@@ -12,6 +13,7 @@ final class Desk {
     private final List<Problem> problems = new ArrayList<>();
     private final List<Unknown> unknowns = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
     private UnitSystem units = UnitSystem.METRIC;
 
     /** From here on a number without a unit is meant so. */
@@ -39,6 +41,14 @@ final class Desk {
         if (!notes.contains(note)) {
             notes.add(note);
         }
+    }
+
+    void findings(List<Finding> how) {
+        findings.addAll(how);
+    }
+
+    List<Finding> findings() {
+        return findings;
     }
 
     boolean clean() {

@@ -3,6 +3,7 @@ package org.strawblue.app.input;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.strawblue.core.table.Table;
+import org.strawblue.core.table.Vocabulary;
 
 /**
  * A family of words, each with the other ways people write it. Upper case, spaces, hyphens, underscores and the
@@ -18,30 +20,66 @@ import org.strawblue.core.table.Table;
  */
 public final class Lexicon {
 
-    private static final Table WORDS = Table.of(Lexicon.class, "words.csv");
-
     private static final Map<String, String> SPELLINGS = spellings();
+    private static final Map<String, Lexicon> FAMILIES = families();
+    private static final int LONGEST = 60;
 
-    private final Map<String, String> byForm = new LinkedHashMap<>();
+    private final Vocabulary<String> vocabulary = new Vocabulary<>();
+    private final Set<String> words = new LinkedHashSet<>();
+    private final List<String> longestFirst = new ArrayList<>();
 
-    private final Map<String, String> written = new LinkedHashMap<>();
-
-    /** @param words each word with its other forms */
-    public Lexicon(Map<String, ? extends Collection<String>> words) {
-        words.forEach((word, also) -> {
+    /** @param forms each word with its other forms */
+    public Lexicon(Map<String, ? extends Collection<String>> forms) {
+        forms.forEach((word, also) -> {
+            words.add(word);
             add(word, word);
             also.forEach(form -> add(form, word));
         });
+        longestFirst.sort((a, b) -> b.length() - a.length());
+    }
+
+    private void add(String form, String word) {
+        vocabulary.add(oneSpelling(form), word);
+        longestFirst.add(form);
     }
 
     /** The words of one family of {@code words.csv}. */
     public static Lexicon of(String family) {
-        Map<String, List<String>> words = new LinkedHashMap<>();
-        WORDS.rows().stream()
-                .filter(r -> r.text("family").equals(family))
-                .forEach(r ->
-                        words.put(r.text("word"), forms(r.optionalText("also").orElse(""))));
-        return new Lexicon(words);
+        Lexicon lexicon = FAMILIES.get(family);
+        if (lexicon == null) {
+            throw new IllegalArgumentException("no family of words " + family);
+        }
+        return lexicon;
+    }
+
+    /** The word meant, in our own spelling. */
+    public Optional<String> find(String text) {
+        return text.length() > LONGEST
+                ? Optional.empty()
+                : vocabulary.meanings(oneSpelling(text)).stream().findFirst();
+    }
+
+    /** The known form most like the text, where one is like enough to have been meant. */
+    public Optional<String> nearest(String text) {
+        return nearest(vocabulary, oneSpelling(text));
+    }
+
+    /** The known form most like the text; a single letter is like nothing. */
+    static Optional<String> nearest(Vocabulary<?> vocabulary, String text) {
+        boolean hopeless = text.length() < 2 || text.length() > LONGEST;
+        return hopeless
+                ? Optional.empty()
+                : vocabulary.nearest(text, 1).stream().findFirst();
+    }
+
+    /** The words in our own spelling, in the order of the list. */
+    public Set<String> words() {
+        return words;
+    }
+
+    /** Every form, as written in the list, longest first: what a scanner should try. */
+    List<String> longestFirst() {
+        return longestFirst;
     }
 
     /** Forms parted by {@code |}. */
@@ -49,39 +87,9 @@ public final class Lexicon {
         return Arrays.stream(also.split("\\|")).filter(s -> !s.isBlank()).toList();
     }
 
-    /** The word meant, in our own spelling. */
-    public Optional<String> find(String text) {
-        return Optional.ofNullable(byForm.get(normal(text)));
-    }
-
-    /** The known form most like the text, where one is like enough to have been meant. */
-    public Optional<String> nearest(String text) {
-        return Nearest.of(normal(text), byForm.keySet()).map(f -> written.getOrDefault(f, f));
-    }
-
-    /** The words in our own spelling, in the order of the list. */
-    public Set<String> words() {
-        return new LinkedHashSet<>(byForm.values());
-    }
-
-    /** Every form, as written in the list, longest first: what a scanner should try. */
-    List<String> longestFirst() {
-        List<String> forms = new ArrayList<>(written.values());
-        forms.sort((a, b) -> b.length() - a.length());
-        return forms;
-    }
-
-    private void add(String form, String word) {
-        byForm.putIfAbsent(normal(form), word);
-        written.putIfAbsent(normal(form), form);
-    }
-
-    /** How forms are compared: small letters, nothing between them, one spelling. */
-    static String normal(String text) {
-        String plain = text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_‐‑'’`´-]+", "");
-        if (plain.isEmpty()) {
-            return text.strip(); // a word that is nothing but a dash
-        }
+    /** Small letters in American spelling. */
+    private static String oneSpelling(String text) {
+        String plain = text.strip().toLowerCase(Locale.ROOT).replace('’', '\'');
         for (var spelling : SPELLINGS.entrySet()) {
             plain = plain.replace(spelling.getKey(), spelling.getValue());
         }
@@ -92,5 +100,16 @@ public final class Lexicon {
         Map<String, String> all = new LinkedHashMap<>();
         Table.of(Lexicon.class, "spellings.csv").rows().forEach(r -> all.put(r.text("british"), r.text("american")));
         return all;
+    }
+
+    private static Map<String, Lexicon> families() {
+        Map<String, Map<String, List<String>>> families = new HashMap<>();
+        Table.of(Lexicon.class, "words.csv")
+                .rows()
+                .forEach(r -> families.computeIfAbsent(r.text("family"), f -> new LinkedHashMap<>())
+                        .put(r.text("word"), forms(r.optionalText("also").orElse(""))));
+        Map<String, Lexicon> lexicons = new HashMap<>();
+        families.forEach((family, words) -> lexicons.put(family, new Lexicon(words)));
+        return lexicons;
     }
 }

@@ -37,7 +37,8 @@ public final class ProblemPrinter {
     public String print(Problem p) {
         List<String> lines = new ArrayList<>();
         Place place = p.place();
-        lines.add(paint(BOLD, place.line() == 0 ? place.file() : place.file() + ":" + place.line() + ":" + place.column()));
+        lines.add(paint(
+                BOLD, place.line() == 0 ? place.file() : place.file() + ":" + place.line() + ":" + place.column()));
         if (place.line() > 0 && !place.text().isBlank()) {
             underline(place, lines);
         }
@@ -65,7 +66,8 @@ public final class ProblemPrinter {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(indent + label);
         for (String word : text.strip().split("\\s+")) {
-            boolean full = line.length() + word.length() > width && !line.toString().isBlank();
+            boolean full =
+                    line.length() + word.length() > width && !line.toString().isBlank();
             if (full) {
                 lines.add(line.toString().stripTrailing());
                 line = new StringBuilder(indent + "  ");

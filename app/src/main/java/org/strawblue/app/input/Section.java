@@ -36,7 +36,11 @@ final class Section {
             sort(map);
             missing();
         } else {
-            desk.problem(node.place(), node.words(), "the keys " + keys(), "Write each on a line of its own, as  key: value.");
+            desk.problem(
+                    node.place(),
+                    node.words(),
+                    "the keys " + keys(),
+                    "Write each on a line of its own, as  key: value.");
         }
     }
 
@@ -47,7 +51,11 @@ final class Section {
             if (key.isEmpty()) {
                 unknownKey(entry.key(), known);
             } else if (entries.putIfAbsent(key.get(), entry) != null) {
-                desk.problem(entry.key().place(), entry.key().text(), "each key once", "“" + key.get() + "” stands here already: take one of the two away.");
+                desk.problem(
+                        entry.key().place(),
+                        entry.key().text(),
+                        "each key once",
+                        "“" + key.get() + "” stands here already: take one of the two away.");
             }
         }
     }
@@ -64,7 +72,11 @@ final class Section {
     private void missing() {
         for (Field field : Field.of(name)) {
             if (field.required() && !entries.containsKey(field.key())) {
-                desk.problem(node.place(), "no " + field.key(), field.key() + ": " + field.description(), "Add it here. If it is not known, write  " + field.key() + ": don't know");
+                desk.problem(
+                        node.place(),
+                        "no " + field.key(),
+                        field.key() + ": " + field.description(),
+                        "Add it here. If it is not known, write  " + field.key() + ": don't know");
             }
         }
     }
@@ -135,6 +147,20 @@ final class Section {
         return scalar(key).flatMap(s -> settle(reader.read(s.text(), expected), s.place()));
     }
 
+    /** A list of values of one kind, in the core's unit. */
+    List<Double> values(String key) {
+        Expectation expected = Field.of(name, key).expectation(desk.units());
+        List<Double> values = new ArrayList<>();
+        for (YamlNode item : items(key)) {
+            if (item instanceof YamlNode.Scalar s) {
+                settle(QuantityReader.quantity(s.text(), expected), s.place()).ifPresent(q -> values.add(q.si()));
+            } else {
+                desk.problem(item.place(), item.words(), expected.phrase(), "Write one value for each, after a dash.");
+            }
+        }
+        return values;
+    }
+
     private <T> Optional<T> settle(Reading<T> reading, Place place) {
         if (reading instanceof Reading.Fault<T> fault) {
             desk.problem(fault.at(place));
@@ -157,7 +183,12 @@ final class Section {
             YamlNode.Scalar scalar, Function<String, Optional<T>> find, String expected, Optional<String> nearest) {
         Optional<T> found = find.apply(scalar.text().strip());
         if (found.isEmpty()) {
-            desk.problem(new Problem(scalar.place(), scalar.text(), "one of " + expected, nearest, "Use one of these words, or write: don't know."));
+            desk.problem(new Problem(
+                    scalar.place(),
+                    scalar.text(),
+                    "one of " + expected,
+                    nearest,
+                    "Use one of these words, or write: don't know."));
         }
         return found;
     }
@@ -166,7 +197,11 @@ final class Section {
     Optional<YamlNode.Scalar> scalar(String key) {
         Optional<YamlNode> value = value(key);
         if (value.isPresent() && !(value.get() instanceof YamlNode.Scalar)) {
-            desk.problem(value.get().place(), value.get().words(), "a single value: " + Field.of(name, key).description(), "Write it on the same line, after the colon.");
+            desk.problem(
+                    value.get().place(),
+                    value.get().words(),
+                    "a single value: " + Field.of(name, key).description(),
+                    "Write it on the same line, after the colon.");
             return Optional.empty();
         }
         return value.map(YamlNode.Scalar.class::cast);
@@ -180,7 +215,11 @@ final class Section {
         }
         if (entry.value() instanceof YamlNode.Scalar scalar) {
             if (scalar.text().isBlank() || scalar.text().equals("~")) {
-                desk.problem(entry.key().place(), "nothing after " + entry.key().text(), Field.of(name, key).description(), "Write it, or write: don't know.");
+                desk.problem(
+                        entry.key().place(),
+                        "nothing after " + entry.key().text(),
+                        Field.of(name, key).description(),
+                        "Write it, or write: don't know.");
                 return Optional.empty();
             }
             if (QuantityReader.notKnown(scalar.text())) {
@@ -189,6 +228,14 @@ final class Section {
             }
         }
         return Optional.of(entry.value());
+    }
+
+    /** Whether the file says of this key that it is not known. */
+    boolean scalarNotKnown(String key) {
+        YamlNode.Entry entry = entries.get(key);
+        return entry != null
+                && entry.value() instanceof YamlNode.Scalar scalar
+                && QuantityReader.notKnown(scalar.text());
     }
 
     Optional<Section> group(String key) {
@@ -221,7 +268,7 @@ final class Section {
             return Optional.empty();
         }
         return map.entries().stream()
-                .filter(e -> Lexicon.normal(e.key().text()).equals("name"))
+                .filter(e -> e.key().text().strip().equalsIgnoreCase("name"))
                 .map(YamlNode.Entry::value)
                 .filter(YamlNode.Scalar.class::isInstance)
                 .map(v -> ((YamlNode.Scalar) v).text())

@@ -33,15 +33,24 @@ record TextFile(String name, String text, List<String> lines) {
             byte[] bytes = in.readNBytes(LARGEST + 1);
             return bytes.length > LARGEST ? tooLarge(name) : decode(name, bytes);
         } catch (IOException e) {
-            String why = Files.isDirectory(path) ? "This is a folder." : "There is no such file, or it may not be read.";
+            String why =
+                    Files.isDirectory(path) ? "This is a folder." : "There is no such file, or it may not be read.";
             return Read.failed(new Problem(
-                    Place.of(name), name, "a file that can be read", Optional.empty(), why + " Check the name and the folder."));
+                    Place.of(name),
+                    name,
+                    "a file that can be read",
+                    Optional.empty(),
+                    why + " Check the name and the folder."));
         }
     }
 
     private static Read<TextFile> tooLarge(String name) {
         return Read.failed(new Problem(
-                Place.of(name), "more than 4 MB", "a file of a few pages", Optional.empty(), "This is surely another file: check the name."));
+                Place.of(name),
+                "more than 4 MB",
+                "a file of a few pages",
+                Optional.empty(),
+                "This is surely another file: check the name."));
     }
 
     private static Read<TextFile> decode(String name, byte[] bytes) {
@@ -50,10 +59,14 @@ record TextFile(String name, String text, List<String> lines) {
             return checked(name, new String(bytes, marked.get()), List.of());
         }
         try {
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            String text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
             return checked(name, text, List.of());
         } catch (CharacterCodingException e) {
-            String note = name + " is not in UTF-8; it was read as Latin-1. Check signs such as ° ½ ±, or save it as UTF-8.";
+            String note =
+                    name + " is not in UTF-8; it was read as Latin-1. Check signs such as ° ½ ±, or save it as UTF-8.";
             return checked(name, new String(bytes, StandardCharsets.ISO_8859_1), List.of(note));
         }
     }
@@ -73,7 +86,11 @@ record TextFile(String name, String text, List<String> lines) {
     private static Read<TextFile> checked(String name, String text, List<String> notes) {
         if (text.indexOf('\0') >= 0) {
             return Read.failed(new Problem(
-                    Place.of(name), "signs that no text has", "a plain text file", Optional.empty(), "Save it from a text editor as plain text, UTF-8."));
+                    Place.of(name),
+                    "signs that no text has",
+                    "a plain text file",
+                    Optional.empty(),
+                    "Save it from a text editor as plain text, UTF-8."));
         }
         return new Read<>(Optional.of(of(name, text)), List.of(), notes);
     }

@@ -3,13 +3,13 @@ package org.strawblue.app.input;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Unit;
 import org.strawblue.core.quantity.Units;
+import org.strawblue.core.table.Vocabulary;
 
 /** The ways people write the units of one dimension. */
 final class UnitWords {
@@ -25,6 +25,7 @@ final class UnitWords {
     private record Name(String text, Unit unit) {}
 
     private final List<Name> names = new ArrayList<>();
+    private final Vocabulary<Unit> vocabulary = new Vocabulary<>();
 
     private UnitWords(Dimension dimension) {
         for (Unit unit : Units.all()) {
@@ -33,6 +34,7 @@ final class UnitWords {
             }
         }
         names.sort((a, b) -> b.text.length() - a.text.length());
+        names.forEach(n -> vocabulary.add(n.text, n.unit));
     }
 
     static UnitWords of(Dimension dimension) {
@@ -85,11 +87,7 @@ final class UnitWords {
     }
 
     String nearest(String word) {
-        String small = word.toLowerCase(Locale.ROOT);
-        return Nearest.of(
-                        small,
-                        names.stream().map(n -> n.text.toLowerCase(Locale.ROOT)).toList())
-                .orElse("");
+        return Lexicon.nearest(vocabulary, word).orElse("");
     }
 
     private Stream<String> symbols() {

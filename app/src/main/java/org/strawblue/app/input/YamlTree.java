@@ -21,7 +21,8 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 final class YamlTree {
 
     /** A lone question mark means a mapping to YAML, but "not known" to a person. */
-    private static final Pattern LONE_QUESTION = Pattern.compile("(?m)(:[ \\t]+|^[ \\t]*-[ \\t]+)\\?(?=[ \\t]*(?:#.*)?\\r?$)");
+    private static final Pattern LONE_QUESTION =
+            Pattern.compile("(?m)(:[ \\t]+|^[ \\t]*-[ \\t]+)\\?(?=[ \\t]*(?:#.*)?\\r?$)");
 
     private static final int DEEPEST = 12;
     private static final int LONGEST = 1 << 18;
@@ -31,7 +32,10 @@ final class YamlTree {
 
     private YamlTree(TextFile file) {
         this.file = file;
-        LoadSettings settings = LoadSettings.builder().setLabel(file.name()).setCodePointLimit(LONGEST).build();
+        LoadSettings settings = LoadSettings.builder()
+                .setLabel(file.name())
+                .setCodePointLimit(LONGEST)
+                .build();
         // the stand-in is one character too, so that places hold
         String text = LONE_QUESTION.matcher(file.text()).replaceAll("$1¿");
         this.events = new Parse(settings).parseString(text).iterator();
@@ -84,10 +88,18 @@ final class YamlTree {
 
     private YamlNode node(Event event, int depth) throws Stopped {
         if (depth > DEEPEST) {
-            throw stop(event, "too many levels", "a job file, which has five levels at most", "Take the inner brackets away.");
+            throw stop(
+                    event,
+                    "too many levels",
+                    "a job file, which has five levels at most",
+                    "Take the inner brackets away.");
         }
         if (event instanceof AliasEvent alias) {
-            throw stop(event, "*" + alias.getAlias(), "the thing itself", "References are not used here: write it out in full.");
+            throw stop(
+                    event,
+                    "*" + alias.getAlias(),
+                    "the thing itself",
+                    "References are not used here: write it out in full.");
         }
         return switch (event.getEventId()) {
             case MappingStart -> map(event, depth);
@@ -102,7 +114,8 @@ final class YamlTree {
             YamlNode key = node(event, depth + 1);
             YamlNode value = node(events.next(), depth + 1);
             if (!(key instanceof YamlNode.Scalar name)) {
-                throw stop(event, "a list or group", "a word, then a colon", "Write one word or phrase before the colon.");
+                throw stop(
+                        event, "a list or group", "a word, then a colon", "Write one word or phrase before the colon.");
             }
             entries.add(new YamlNode.Entry(name, value));
         }
@@ -153,7 +166,9 @@ final class YamlTree {
                 .map(m -> file.place(m.getLine() + 1, m.getColumn() + 1, m.getColumn() + 2))
                 .orElse(Place.of(file.name()));
         int at = place.column() - 1;
-        String read = at >= 0 && at < place.text().length() ? place.text().substring(at).strip() : "end of line";
+        String read = at >= 0 && at < place.text().length()
+                ? place.text().substring(at).strip()
+                : "end of line";
         return new Problem(
                 place, read, "lines of the form  key: value", Optional.empty(), SyntaxRemedy.of(place, e.getProblem()));
     }

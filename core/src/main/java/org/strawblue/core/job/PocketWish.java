@@ -14,6 +14,7 @@ import org.strawblue.core.spring.Seating;
  * @param lengthAtRest room for the spring with the mechanism at rest
  * @param travel how much shorter that room gets at full travel
  * @param cycles how often it is pushed in its life [1]
+ * @param temperature the hottest it works at [K]
  */
 public record PocketWish(
         String name,
@@ -24,7 +25,8 @@ public record PocketWish(
         Optional<Band> forceAtRest,
         Optional<Band> forceAtFullTravel,
         Optional<Seating> seating,
-        OptionalDouble cycles) {
+        OptionalDouble cycles,
+        OptionalDouble temperature) {
 
     /** The pocket, where enough of it is known to look for a spring: its length at rest and its travel. */
     public Optional<Pocket> pocket() {
@@ -41,6 +43,6 @@ public record PocketWish(
                 forceAtFullTravel,
                 seating,
                 cycles,
-                OptionalDouble.empty()));
+                temperature));
     }
 }

@@ -5,12 +5,13 @@ import java.util.Optional;
 import org.strawblue.core.evidence.HardnessCheck;
 import org.strawblue.core.heat.HeatSource;
 import org.strawblue.core.pyrometry.TemperatureIndicator;
+import org.strawblue.core.spring.MeasuredSpring;
 import org.strawblue.core.steel.Quenchant;
 
 /**
  * What is at hand. Lists are empty where the file says nothing.
  *
- * @param drawer name of the file that lists the springs in the drawer
+ * @param drawer the springs in the drawer; absent where the file names none
  */
 public record Shop(
         List<HeatSource> hardeningHeat,
@@ -18,8 +19,12 @@ public record Shop(
         List<Quenchant> quenchants,
         List<TemperatureIndicator> indicators,
         List<HardnessCheck> hardnessChecks,
-        Optional<String> drawer,
+        Optional<List<MeasuredSpring>> drawer,
         Paper paper) {
+
+    /** A shop of which nothing is said. */
+    public static final Shop UNTOLD =
+            new Shop(List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty(), Paper.A4);
 
     public Shop {
         hardeningHeat = List.copyOf(hardeningHeat);
@@ -27,6 +32,7 @@ public record Shop(
         quenchants = List.copyOf(quenchants);
         indicators = List.copyOf(indicators);
         hardnessChecks = List.copyOf(hardnessChecks);
+        drawer = drawer.map(List::copyOf);
     }
 
     public enum Paper {

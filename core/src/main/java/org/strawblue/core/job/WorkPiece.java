@@ -2,6 +2,7 @@ package org.strawblue.core.job;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.strawblue.core.part.Feature;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Band;
@@ -15,6 +16,7 @@ import org.strawblue.core.steel.Grade;
  * @param steel a grade of the catalogue, or one made up of an analysis
  * @param duty what the part has to do
  * @param hardness wanted [HRC]
+ * @param asQuenched hardness measured before tempering [HRC]
  * @param features sizes that matter
  */
 public record WorkPiece(
@@ -23,6 +25,7 @@ public record WorkPiece(
         Optional<PartShape> shape,
         Optional<Duty> duty,
         Optional<Band> hardness,
+        OptionalDouble asQuenched,
         HardenWish harden,
         TemperWish temper,
         List<Feature> features) {

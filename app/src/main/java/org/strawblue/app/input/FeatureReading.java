@@ -1,0 +1,43 @@
+package org.strawblue.app.input;
+
+import java.util.Map;
+import java.util.Optional;
+import org.strawblue.core.part.Feature;
+
+/** Reads one size of a part that must be right when all is done. */
+final class FeatureReading {
+
+    private static final Map<String, Feature.Kind> KINDS = Map.of(
+            "outside diameter", Feature.Kind.OUTSIDE,
+            "bore", Feature.Kind.BORE,
+            "length", Feature.Kind.LENGTH,
+            "thickness", Feature.Kind.FLAT);
+
+    private final Section section;
+
+    FeatureReading(Section section) {
+        this.section = section;
+    }
+
+    Optional<Feature> feature() {
+        Optional<String> word = section.word("kind");
+        Optional<Feature.Kind> kind = word.flatMap(k -> Optional.ofNullable(KINDS.get(k)));
+        Optional<Size> size = section.size("size");
+        String name = section.text("name").or(() -> word).orElse("size");
+        if (kind.isEmpty() || size.isEmpty() || !matches(kind.get(), size.get())) {
+            return Optional.empty();
+        }
+        return Optional.of(new Feature(name, kind.get(), size.get().nominal(), size.get().limits()));
+    }
+
+    /** Small letters are for shafts, capitals for holes. */
+    private boolean matches(Feature.Kind kind, Size size) {
+        boolean capital = size.fit().map(f -> Character.isUpperCase(f.charAt(0))).orElse(kind == Feature.Kind.BORE);
+        boolean wrong = kind == Feature.Kind.BORE && !capital || kind == Feature.Kind.OUTSIDE && capital && size.fit().isPresent();
+        if (wrong) {
+            String fit = size.fit().orElse("");
+            section.desk().problem(section.place("size"), fit, kind == Feature.Kind.BORE ? "the fit of a hole, in capitals: H7" : "the fit of a shaft, in small letters: h6", "Check the fit, or whether this is the hole or what goes into it.");
+        }
+        return !wrong;
+    }
+}
