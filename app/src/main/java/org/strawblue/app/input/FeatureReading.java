@@ -27,16 +27,26 @@ final class FeatureReading {
         if (kind.isEmpty() || size.isEmpty() || !matches(kind.get(), size.get())) {
             return Optional.empty();
         }
-        return Optional.of(new Feature(name, kind.get(), size.get().nominal(), size.get().limits()));
+        return Optional.of(
+                new Feature(name, kind.get(), size.get().nominal(), size.get().limits()));
     }
 
     /** Small letters are for shafts, capitals for holes. */
     private boolean matches(Feature.Kind kind, Size size) {
-        boolean capital = size.fit().map(f -> Character.isUpperCase(f.charAt(0))).orElse(kind == Feature.Kind.BORE);
-        boolean wrong = kind == Feature.Kind.BORE && !capital || kind == Feature.Kind.OUTSIDE && capital && size.fit().isPresent();
+        boolean capital =
+                size.fit().map(f -> Character.isUpperCase(f.charAt(0))).orElse(kind == Feature.Kind.BORE);
+        boolean wrong = kind == Feature.Kind.BORE && !capital
+                || kind == Feature.Kind.OUTSIDE && capital && size.fit().isPresent();
         if (wrong) {
             String fit = size.fit().orElse("");
-            section.desk().problem(section.place("size"), fit, kind == Feature.Kind.BORE ? "the fit of a hole, in capitals: H7" : "the fit of a shaft, in small letters: h6", "Check the fit, or whether this is the hole or what goes into it.");
+            section.desk()
+                    .problem(
+                            section.place("size"),
+                            fit,
+                            kind == Feature.Kind.BORE
+                                    ? "the fit of a hole, in capitals: H7"
+                                    : "the fit of a shaft, in small letters: h6",
+                            "Check the fit, or whether this is the hole or what goes into it.");
         }
         return !wrong;
     }

@@ -5,12 +5,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.strawblue.core.colour.Light;
 import org.strawblue.core.job.Job;
 import org.strawblue.core.job.PocketWish;
 import org.strawblue.core.job.Shop;
 import org.strawblue.core.job.UnitSystem;
 import org.strawblue.core.job.WorkPiece;
-import org.strawblue.core.oxide.Light;
 import org.strawblue.core.spring.MeasuredSpring;
 
 /** Reads a job file: either a job, or every problem in it at once. Never throws. */
@@ -65,7 +65,15 @@ public final class JobReader {
                     "Add the part this job is about.");
         }
         once(root, parts);
-        return new Job(root.text("title").orElse(""), desk.units(), light(root), parts, pockets, shop, desk.unknowns(), desk.findings());
+        return new Job(
+                root.text("title").orElse(""),
+                desk.units(),
+                light(root),
+                parts,
+                pockets,
+                shop,
+                desk.unknowns(),
+                desk.findings());
     }
 
     private UnitSystem units(Section root) {

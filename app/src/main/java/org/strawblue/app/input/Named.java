@@ -11,8 +11,7 @@ final class Named {
 
     private Named() {}
 
-    static <T> Optional<T> find(
-            YamlNode.Scalar scalar, Function<String, Answer<T>> find, String expected, Desk desk) {
+    static <T> Optional<T> find(YamlNode.Scalar scalar, Function<String, Answer<T>> find, String expected, Desk desk) {
         Answer<T> answer = find.apply(scalar.text().strip());
         if (answer.value().isPresent()) {
             desk.findings(answer.findings());

@@ -83,8 +83,7 @@ final class PartReading {
     }
 
     private Optional<HeatSource> heat(YamlNode.Scalar word, List<HeatSource> own) {
-        Optional<HeatSource> usual =
-                Named.find(word, HeatSources::find, "a heat source", desk);
+        Optional<HeatSource> usual = Named.find(word, HeatSources::find, "a heat source", desk);
         return usual.map(u -> own.stream()
                 .filter(o -> o.traits().key().equals(u.traits().key()))
                 .findFirst()
@@ -97,8 +96,13 @@ final class PartReading {
 
     /** Several words may mean one duty; the word is looked up, not kept. */
     private Optional<Duty> duty() {
-        String known = String.join(", ", Duties.all().stream().map(Duty::key).toList());
-        return part.scalar("duty").flatMap(s -> part.convert(s, Duties::find, known, Optional.empty()));
+        try {
+            String known =
+                    String.join(", ", Duties.all().stream().map(Duty::key).toList());
+            return part.scalar("duty").flatMap(s -> part.convert(s, Duties::find, known, Optional.empty()));
+        } catch (UnsupportedOperationException e) {
+            return Optional.empty();
+        }
     }
 
     static OptionalDouble optional(Optional<Double> value) {

@@ -37,9 +37,8 @@ final class PocketReading {
                 pocket.word("seating").flatMap(w -> Optional.ofNullable(SEATINGS.get(w))),
                 PartReading.optional(pocket.si("cycles")),
                 PartReading.optional(pocket.si("temperature")));
-        boolean possible = smaller("rod", rod, "bore", bore)
-                & smaller("travel", travel, "length at rest", length)
-                & forces(wish);
+        boolean possible =
+                smaller("rod", rod, "bore", bore) & smaller("travel", travel, "length at rest", length) & forces(wish);
         return possible ? Optional.of(wish) : Optional.empty();
     }
 

@@ -63,8 +63,8 @@ final class ShopReading {
     }
 
     private Optional<HeatSource> heat(Section s) {
-        Optional<HeatSource> usual = s.scalar("kind")
-                .flatMap(k -> Named.find(k, HeatSources::find, "a heat source", desk));
+        Optional<HeatSource> usual =
+                s.scalar("kind").flatMap(k -> Named.find(k, HeatSources::find, "a heat source", desk));
         Optional<Double> reach = s.si("reach");
         Optional<Double> error = s.si("error");
         Optional<Double> swing = s.si("swing");
@@ -89,9 +89,7 @@ final class ShopReading {
     private List<Quenchant> quenchants() {
         List<Quenchant> found = new ArrayList<>();
         for (YamlNode.Scalar word : words("quenchants")) {
-            Named.find(word, Quenchants::find, "a quench", desk)
-                    
-                    .ifPresent(found::add);
+            Named.find(word, Quenchants::find, "a quench", desk).ifPresent(found::add);
         }
         return found;
     }
