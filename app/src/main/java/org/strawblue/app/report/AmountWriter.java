@@ -70,9 +70,19 @@ public record AmountWriter(UnitSystem system) implements Function<Amount, String
                 .orElse(first);
     }
 
+    /** The value alone, rounded to what its interval warrants. */
+    public String value(Estimate estimate) {
+        NumberStyle style = NumberStyle.of(system, estimate.dimension(), size(estimate.band()));
+        double value = style.unit().fromSi(estimate.value());
+        return Rounding.write(Rounding.round(value, step(estimate.band(), style))) + unit(style);
+    }
+
     private String estimate(Estimate estimate, NumberStyle style) {
         BigDecimal step = step(estimate.band(), style);
-        String value = Rounding.write(Rounding.round(style.unit().fromSi(estimate.value()), step)) + unit(style);
+        BigDecimal rounded = Rounding.round(style.unit().fromSi(estimate.value()), step);
+        boolean half = step.stripTrailingZeros().unscaledValue().intValue() == 5; // "60 HRC", though limits may be 58.5
+        String value =
+                (half ? Rounding.write(rounded) : Rounding.write(rounded, Rounding.decimals(step))) + unit(style);
         String pair = pair(estimate.band(), style);
         return value.equals(pair + unit(style)) ? value : value + " (" + pair + ")";
     }

@@ -8,7 +8,7 @@ import java.math.RoundingMode;
 final class Rounding {
 
     /** How many steps an interval must span: more would print digits nobody can use, fewer would distort it. */
-    private static final double STEPS_PER_INTERVAL = 6;
+    private static final double STEPS_PER_INTERVAL = 8;
 
     private static final double SAME = 1e-7;
 

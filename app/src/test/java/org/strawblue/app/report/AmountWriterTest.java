@@ -140,7 +140,7 @@ class AmountWriterTest {
         for (String end : ends) {
             int dot = end.indexOf('.');
             double lastDigit = Math.pow(10, dot < 0 ? 0 : -(end.length() - dot - 1));
-            assertThat(lastDigit).as(text).isGreaterThanOrEqualTo(Math.min(1, Math.max(width / 61, 0.00099)));
+            assertThat(lastDigit).as(text).isGreaterThanOrEqualTo(Math.min(1, Math.max(width / 81, 0.00099)));
         }
         assertThat(Double.parseDouble(ends[0])).isCloseTo(low, org.assertj.core.data.Offset.offset(width / 2 + 0.001));
     }

@@ -1,0 +1,91 @@
+package org.strawblue.app.report.paper;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.strawblue.app.report.Resource;
+
+/** One weight of the card's lettering, measured from the font itself and embedded in the document. */
+final class Typeface {
+
+    private static final int UNKNOWN = '?';
+
+    private final PDFont font;
+    private final CmapLookup glyphs;
+    private final TrueTypeFont source;
+    private final double unitsPerEm;
+
+    private Typeface(PDFont font, TrueTypeFont source) throws IOException {
+        this.font = font;
+        this.source = source;
+        this.glyphs = source.getUnicodeCmapLookup();
+        this.unitsPerEm = source.getUnitsPerEm();
+    }
+
+    static Typeface load(PDDocument document, String name) throws IOException {
+        TrueTypeFont source = new TTFParser().parse(new RandomAccessReadBuffer(Resource.bytes(name)));
+        return new Typeface(PDType0Font.load(document, source, true), source);
+    }
+
+    PDFont font() {
+        return font;
+    }
+
+    /** Width of a text set at {@code size} [pt]. */
+    double width(String text, double size) {
+        double units = text.codePoints().mapToDouble(this::advance).sum();
+        return units / unitsPerEm * size;
+    }
+
+    /** The text with what the font lacks replaced, so that it can always be set. */
+    String settable(String text) {
+        StringBuilder out = new StringBuilder(text.length());
+        text.codePoints().forEach(c -> out.appendCodePoint(glyphs.getGlyphId(c) == 0 ? UNKNOWN : c));
+        return out.toString();
+    }
+
+    /** Breaks a text into lines no wider than {@code width} [pt]. */
+    List<String> lines(String text, double size, double width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : settable(text).trim().split(" +")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && width(longer, size) > width) {
+                lines.add(line);
+                longer = word;
+            }
+            line = fit(longer, size, width, lines);
+        }
+        lines.add(line);
+        return lines;
+    }
+
+    /** Cuts a word longer than the line; what is left over starts the next. */
+    private String fit(String word, double size, double width, List<String> lines) {
+        String rest = word;
+        while (width(rest, size) > width && rest.codePointCount(0, rest.length()) > 1) {
+            int end = rest.length();
+            while (end > rest.offsetByCodePoints(0, 1) && width(rest.substring(0, end), size) > width) {
+                end = rest.offsetByCodePoints(end, -1);
+            }
+            lines.add(rest.substring(0, end));
+            rest = rest.substring(end);
+        }
+        return rest;
+    }
+
+    private double advance(int codePoint) {
+        try {
+            return source.getAdvanceWidth(glyphs.getGlyphId(codePoint));
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package org.strawblue.app.report.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A straight scale from values to places on the sheet.
+ *
+ * @param from value at {@code start}
+ * @param to value at {@code end}
+ */
+record Axis(double from, double to, double start, double end) {
+
+    double at(double value) {
+        return start + (value - from) / (to - from) * (end - start);
+    }
+
+    /** As {@link #at}, but not beyond the ends. */
+    double within(double value) {
+        return at(Math.max(Math.min(from, to), Math.min(Math.max(from, to), value)));
+    }
+
+    /** Round values at most {@code count} in number: 1, 2 or 5 × 10ⁿ apart. */
+    List<Double> ticks(int count) {
+        double low = Math.min(from, to);
+        double high = Math.max(from, to);
+        double step = step((high - low) / count);
+        List<Double> ticks = new ArrayList<>();
+        for (double k = Math.ceil(low / step - 1e-9); k * step <= high + 1e-9 * step; k++) {
+            ticks.add(k * step);
+        }
+        return ticks;
+    }
+
+    private static double step(double least) {
+        double power = Math.pow(10, Math.floor(Math.log10(least)));
+        for (double m : new double[] {1, 2, 5}) {
+            if (m * power >= least * (1 - 1e-9)) {
+                return m * power;
+            }
+        }
+        return 10 * power;
+    }
+}

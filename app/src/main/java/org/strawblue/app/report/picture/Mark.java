@@ -1,0 +1,56 @@
+package org.strawblue.app.report.picture;
+
+import java.util.List;
+
+/** One mark of a drawing. */
+public sealed interface Mark {
+
+    record Point(double x, double y) {}
+
+    /** A line through points; closed where it comes back to the first. */
+    record Path(Pen pen, List<Point> points, boolean closed) implements Mark {
+        public Path {
+            points = List.copyOf(points);
+        }
+    }
+
+    /** A filled field of a colour of its own, "#rrggbb". */
+    record Field(String hex, double x, double y, double width, double height) implements Mark {}
+
+    /** Lettering; {@code y} is its base line. */
+    record Label(String text, double x, double y, Lettering lettering, Anchor anchor) implements Mark {}
+
+    enum Anchor {
+        START,
+        MIDDLE,
+        END
+    }
+
+    /** Sizes of lettering on a drawing. */
+    enum Lettering {
+        PLAIN(12, false),
+        STRONG(12, true),
+        SMALL(11, false);
+
+        private final double size;
+        private final boolean strong;
+
+        Lettering(double size, boolean strong) {
+            this.size = size;
+            this.strong = strong;
+        }
+
+        public double size() {
+            return size;
+        }
+
+        public boolean strong() {
+            return strong;
+        }
+
+        /** Width of a text, near enough to keep labels apart. */
+        public double width(String text) {
+            return text.length() * size * (strong ? 0.51 : 0.49);
+        }
+    }
+}

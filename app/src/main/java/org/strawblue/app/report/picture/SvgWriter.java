@@ -1,0 +1,123 @@
+package org.strawblue.app.report.picture;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.strawblue.app.report.picture.Mark.Field;
+import org.strawblue.app.report.picture.Mark.Label;
+import org.strawblue.app.report.picture.Mark.Path;
+import org.strawblue.app.report.picture.Mark.Point;
+
+/** Writes a drawing as SVG that stands in a page: ink is the page's own text colour, so it suits light and dark. */
+public final class SvgWriter {
+
+    private final StringBuilder out = new StringBuilder(4096);
+
+    private SvgWriter() {}
+
+    public static String write(Drawing drawing) {
+        SvgWriter writer = new SvgWriter();
+        writer.open(drawing);
+        drawing.marks().forEach(writer::mark);
+        return writer.out.append("</svg>").toString();
+    }
+
+    private void open(Drawing drawing) {
+        out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 ")
+                .append(number(drawing.width()))
+                .append(' ')
+                .append(number(drawing.height()))
+                .append("\" fill=\"none\" stroke-linejoin=\"round\"><title>")
+                .append(escape(drawing.title()))
+                .append("</title><desc>")
+                .append(escape(drawing.description()))
+                .append("</desc>\n");
+    }
+
+    private void mark(Mark mark) {
+        if (mark instanceof Path path) {
+            path(path);
+        } else if (mark instanceof Field field) {
+            field(field);
+        } else if (mark instanceof Label label) {
+            label(label);
+        }
+    }
+
+    private void path(Path path) {
+        out.append("<path");
+        ink(path.pen());
+        out.append(" d=\"");
+        char command = 'M';
+        for (Point p : path.points()) {
+            out.append(command).append(number(p.x())).append(' ').append(number(p.y()));
+            command = 'L';
+        }
+        out.append(path.closed() ? "Z" : "").append("\"/>\n");
+    }
+
+    private void ink(Pen pen) {
+        if (pen.fill() > 0) {
+            out.append(" fill=\"currentColor\"");
+            opacity("fill-opacity", pen.fill());
+        }
+        if (pen.width() > 0) {
+            out.append(" stroke=\"currentColor\" stroke-width=\"")
+                    .append(number(pen.width()))
+                    .append('"');
+            opacity("stroke-opacity", pen.stroke());
+        }
+        if (pen.dash().length > 0) {
+            out.append(" stroke-dasharray=\"");
+            for (double d : pen.dash()) {
+                out.append(number(d)).append(' ');
+            }
+            out.setLength(out.length() - 1);
+            out.append('"');
+        }
+    }
+
+    private void opacity(String name, double value) {
+        if (value < 1) {
+            out.append(' ').append(name).append("=\"").append(number(value)).append('"');
+        }
+    }
+
+    private void field(Field field) {
+        out.append("<rect shape-rendering=\"crispEdges\" fill=\"")
+                .append(escape(field.hex()))
+                .append("\" x=\"")
+                .append(number(field.x()));
+        out.append("\" y=\"").append(number(field.y())).append("\" width=\"").append(number(field.width()));
+        out.append("\" height=\"").append(number(field.height())).append("\"/>\n");
+    }
+
+    private void label(Label label) {
+        out.append("<text fill=\"currentColor\" x=\"").append(number(label.x()));
+        out.append("\" y=\"").append(number(label.y()));
+        out.append("\" font-size=\"").append(number(label.lettering().size())).append('"');
+        if (label.lettering().strong()) {
+            out.append(" font-weight=\"600\"");
+        }
+        switch (label.anchor()) {
+            case START -> {}
+            case MIDDLE -> out.append(" text-anchor=\"middle\"");
+            case END -> out.append(" text-anchor=\"end\"");
+        }
+        out.append('>').append(escape(label.text())).append("</text>\n");
+    }
+
+    private static String number(double value) {
+        String text = BigDecimal.valueOf(value)
+                .setScale(2, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+        return text.equals("0.00") ? "0" : text;
+    }
+
+    static String escape(String text) {
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
+    }
+}
