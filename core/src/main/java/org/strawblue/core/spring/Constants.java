@@ -12,6 +12,12 @@ import org.strawblue.core.table.Table;
 /** Single named figures of this package, from a table with the columns key, value, unit, source, standing. */
 record Constants(String table, Map<String, Row> rows) {
 
+    /** Coefficients of the laws. */
+    static final Constants FORMULAS = of("formulas.csv");
+
+    /** What the search takes for granted. */
+    static final Constants PRACTICE = of("practice.csv");
+
     static Constants of(String table) {
         Map<String, Row> rows = new HashMap<>();
         Table.of(Constants.class, table).rows().forEach(r -> rows.put(r.text("key"), r));

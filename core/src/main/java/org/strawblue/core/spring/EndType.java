@@ -1,5 +1,7 @@
 package org.strawblue.core.spring;
 
+import org.strawblue.core.source.Basis;
+import org.strawblue.core.source.Standing;
 import org.strawblue.core.table.Row;
 import org.strawblue.core.table.Table;
 
@@ -14,16 +16,15 @@ public enum EndType {
     /** Closed, then ground flat. */
     CLOSED_GROUND;
 
+    private static final Basis BASIS = basis(row("CLOSED"));
+
     private final double inactive;
     private final double solidWires;
     private final double lengthPitches;
     private final double lengthWires;
 
     EndType() {
-        Row row = Table.of(EndType.class, "ends.csv").rows().stream()
-                .filter(r -> r.text("type").equals(name()))
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("ends.csv has no row " + name()));
+        Row row = row(name());
         inactive = row.number("inactive");
         solidWires = row.number("solid_wires");
         lengthPitches = row.number("length_pitches");
@@ -56,5 +57,21 @@ public enum EndType {
 
     public boolean ground() {
         return this == OPEN_GROUND || this == CLOSED_GROUND;
+    }
+
+    /** What the coil counts and lengths of ends rest on. */
+    static Basis basis() {
+        return BASIS;
+    }
+
+    private static Row row(String type) {
+        return Table.of(EndType.class, "ends.csv").rows().stream()
+                .filter(r -> r.text("type").equals(type))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("ends.csv has no row " + type));
+    }
+
+    private static Basis basis(Row row) {
+        return new Basis("coils and lengths of spring ends", row.text("source"), Standing.of(row.text("standing")));
     }
 }

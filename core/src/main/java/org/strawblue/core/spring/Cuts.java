@@ -1,0 +1,36 @@
+package org.strawblue.core.spring;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Every way in which a spring may be cut shorter and its new end formed. */
+final class Cuts {
+
+    private static final double STEP = Constants.PRACTICE.number("cut_step");
+    private static final double LEAST_ACTIVE = Constants.PRACTICE.number("least_active");
+    private static final double GROUND_FROM =
+            Constants.PRACTICE.si("ground_from", org.strawblue.core.quantity.Dimension.LENGTH);
+
+    private Cuts() {}
+
+    static List<Cut> of(Coil coil) {
+        List<Cut> cuts = new ArrayList<>();
+        addTo(cuts, coil, false);
+        if (coil.ends().first() != coil.ends().second()) {
+            addTo(cuts, coil, true);
+        }
+        return cuts;
+    }
+
+    private static void addTo(List<Cut> cuts, Coil coil, boolean atFirst) {
+        for (EndType end : EndType.values()) {
+            if (end.ground() && coil.wire() < GROUND_FROM) {
+                continue;
+            }
+            double inactive = new Cut(0, atFirst, end).ends(coil.ends()).inactive();
+            for (int i = 1; coil.total() - i * STEP - inactive >= LEAST_ACTIVE; i++) {
+                cuts.add(new Cut(i * STEP, atFirst, end));
+            }
+        }
+    }
+}

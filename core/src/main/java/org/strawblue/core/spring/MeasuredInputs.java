@@ -1,0 +1,79 @@
+package org.strawblue.core.spring;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.source.Basis;
+
+/**
+ * The five things about a spring that are not known exactly, each with the half-width of its 80 % interval: wire,
+ * outside diameter, free length, coils, and stiffness (modulus and formula together, as a factor). They are taken as
+ * independent; that a wrong wire also makes the mean diameter wrong comes out by itself, since D = outside − wire.
+ */
+record MeasuredInputs(double[] middle, double[] halfWidth, Ends ends) {
+
+    static final int WIRE = 0;
+    static final int OUTSIDE = 1;
+    static final int FREE = 2;
+    static final int COILS = 3;
+    static final int STIFFNESS = 4;
+    static final int COUNT = 5;
+
+    static MeasuredInputs of(MeasuredSpring spring, SpringMaterial material) {
+        Ends ends = spring.ends().orElse(Ends.both(EndType.CLOSED));
+        SpringMaterial.Stiffness stiffness = material.stiffness(spring.wire());
+        double shear = stiffness.moduli().shear();
+        double shearHalf = (stiffness.shearHigh() - stiffness.shearLow()) / 2 / shear;
+        double centre = (stiffness.shearHigh() + stiffness.shearLow()) / 2 / shear;
+        MeasurementErrors e = spring.allErrors();
+        return new MeasuredInputs(
+                new double[] {spring.wire(), spring.outsideDiameter(), spring.freeLength(), spring.totalCoils(), centre
+                },
+                new double[] {e.wire(), e.outside(), e.freeLength(), e.coils(), shearHalf},
+                ends);
+    }
+
+    Coil nominal(Optional<Cut> cut) {
+        return coil(cut, middle[WIRE], middle[OUTSIDE], middle[FREE], middle[COILS], middle[STIFFNESS]);
+    }
+
+    /**
+     * The spring that these inputs describe, after the cut. {@code stiffness} holds for many coils; what few coils add
+     * is put in here.
+     */
+    Coil coil(Optional<Cut> cut, double wire, double outside, double free, double coils, double stiffness) {
+        Coil whole = new Coil(wire, outside, free, coils, ends, stiffness);
+        Coil made = cut.isPresent() ? cut.get().of(whole) : whole;
+        double few = FewCoils.factor(made.active());
+        return few == 1
+                ? made
+                : new Coil(made.wire(), made.outside(), made.free(), made.total(), made.ends(), stiffness * few);
+    }
+
+    /** Half-width of the stiffness factor for a spring with so many active coils, the formula's own error in it. */
+    double stiffnessHalfWidth(double activeCoils) {
+        return Math.hypot(halfWidth[STIFFNESS], FewCoils.halfWidth(activeCoils));
+    }
+
+    /** A figure of the spring with its 80 % interval, by linear propagation of the five errors. */
+    Estimate propagate(Dimension dimension, Optional<Cut> cut, ToDoubleFunction<Coil> figure, List<Basis> bases) {
+        Coil nominal = nominal(cut);
+        double value = figure.applyAsDouble(nominal);
+        double square = 0;
+        for (int i = 0; i < COUNT; i++) {
+            double half = i == STIFFNESS ? stiffnessHalfWidth(nominal.active()) : halfWidth[i];
+            double slope = (shifted(cut, figure, i, half) - shifted(cut, figure, i, -half)) / 2;
+            square += slope * slope;
+        }
+        double spread = Math.sqrt(square);
+        return Estimate.of(dimension, value, value - spread, value + spread, bases);
+    }
+
+    private double shifted(Optional<Cut> cut, ToDoubleFunction<Coil> figure, int input, double by) {
+        double[] x = middle.clone();
+        x[input] += by;
+        return figure.applyAsDouble(coil(cut, x[WIRE], x[OUTSIDE], x[FREE], x[COILS], x[STIFFNESS]));
+    }
+}

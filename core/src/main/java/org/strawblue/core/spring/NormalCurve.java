@@ -1,0 +1,37 @@
+package org.strawblue.core.spring;
+
+import org.hipparchus.special.Erf;
+
+/** The normal distribution, read from a table made once: error below 1e-6, a few nanoseconds each. */
+final class NormalCurve {
+
+    /** Half-width of the 80 % interval over the standard deviation. */
+    static final double TEN_PERCENT = Math.sqrt(2) * Erf.erfInv(0.8);
+
+    private static final int END = 6;
+    private static final int STEPS = 512;
+    private static final double[] SHARE = table();
+
+    private NormalCurve() {}
+
+    /** Share below {@code z} standard deviations. */
+    static double below(double z) {
+        if (z <= -END) {
+            return 0;
+        }
+        if (z >= END) {
+            return 1;
+        }
+        double at = (z + END) * STEPS;
+        int i = (int) at;
+        return SHARE[i] + (at - i) * (SHARE[i + 1] - SHARE[i]);
+    }
+
+    private static double[] table() {
+        double[] share = new double[2 * END * STEPS + 2];
+        for (int i = 0; i < share.length; i++) {
+            share[i] = Erf.erfc(-((double) i / STEPS - END) / Math.sqrt(2)) / 2;
+        }
+        return share;
+    }
+}

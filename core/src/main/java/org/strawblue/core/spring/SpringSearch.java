@@ -1,0 +1,24 @@
+package org.strawblue.core.spring;
+
+import java.util.Comparator;
+import java.util.List;
+
+/** Which springs of a drawer work in a pocket, as they are or cut down. */
+public final class SpringSearch {
+
+    private SpringSearch() {}
+
+    /**
+     * Every spring, the likeliest to work first. Among springs equally likely the one that needs no cutting comes first,
+     * then the one that is farthest from its nearest limit.
+     */
+    public static List<SpringVerdict> rank(Pocket pocket, List<MeasuredSpring> drawer) {
+        return drawer.stream()
+                .map(spring -> new SpringTrial(pocket, spring).judge())
+                .sorted(Comparator.comparing(SpringVerdict::works)
+                        .thenComparingDouble(SpringVerdict::probability)
+                        .thenComparing(v -> v.spring().cut().isEmpty())
+                        .reversed())
+                .toList();
+    }
+}
