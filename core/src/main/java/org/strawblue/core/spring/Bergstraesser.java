@@ -10,9 +10,9 @@ import org.strawblue.core.source.Basis;
  */
 public record Bergstraesser() implements StressFactor {
 
-    private static final double INDEX = Constants.FORMULAS.number("bergstraesser_index");
-    private static final double OVER = Constants.FORMULAS.number("bergstraesser_over");
-    private static final double UNDER = Constants.FORMULAS.number("bergstraesser_under");
+    private static final double INDEX = Figures.FORMULAS.number("bergstraesser_index");
+    private static final double OVER = Figures.FORMULAS.number("bergstraesser_over");
+    private static final double UNDER = Figures.FORMULAS.number("bergstraesser_under");
 
     @Override
     public double at(double index) {
@@ -21,6 +21,6 @@ public record Bergstraesser() implements StressFactor {
 
     @Override
     public Basis basis() {
-        return Constants.FORMULAS.basis("stress factor after Bergsträsser", "bergstraesser_index");
+        return Figures.FORMULAS.basis("stress factor after Bergsträsser", "bergstraesser_index");
     }
 }

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  */
 public final class Buckling {
 
-    private static final double HALF = Constants.FORMULAS.number("buckling_half");
+    private static final double HALF = Figures.FORMULAS.number("buckling_half");
 
     private Buckling() {}
 

@@ -10,7 +10,7 @@ import org.strawblue.core.source.Basis;
  */
 public record ClassicalRate() implements RateLaw {
 
-    private static final double DIVISOR = Constants.FORMULAS.number("rate_divisor");
+    private static final double DIVISOR = Figures.FORMULAS.number("rate_divisor");
 
     @Override
     public double rate(Moduli moduli, double wire, double meanDiameter, double activeCoils, double pitch) {
@@ -20,6 +20,6 @@ public record ClassicalRate() implements RateLaw {
 
     @Override
     public Basis basis() {
-        return Constants.FORMULAS.basis("rate of a helical spring", "rate_divisor");
+        return Figures.FORMULAS.basis("rate of a helical spring", "rate_divisor");
     }
 }

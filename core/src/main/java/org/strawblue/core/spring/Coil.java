@@ -12,9 +12,9 @@ package org.strawblue.core.spring;
 public record Coil(double wire, double outside, double free, double total, Ends ends, double stiffness) {
 
     private static final RateLaw RATE = new PitchCorrectedRate();
-    private static final double GAP_INDEX = Constants.FORMULAS.number("gap_index");
-    private static final double GAP_WIRE = Constants.FORMULAS.number("gap_wire");
-    private static final double GAP_MOVING = Constants.FORMULAS.number("gap_moving");
+    private static final double GAP_INDEX = Figures.FORMULAS.number("gap_index");
+    private static final double GAP_WIRE = Figures.FORMULAS.number("gap_wire");
+    private static final double GAP_MOVING = Figures.FORMULAS.number("gap_moving");
 
     public static Coil of(double wire, double outside, double free, double total, Ends ends) {
         return new Coil(wire, outside, free, total, ends, 1);

@@ -25,7 +25,7 @@ public record CompressionSpring(
     private static final RateLaw RATE = new PitchCorrectedRate();
     private static final CoilGrowth HELD = new EndsHeld();
     private static final CoilGrowth FREE = new EndsFree();
-    private static final double WANDER = Constants.PRACTICE.number("coil_wander");
+    private static final double WANDER = Figures.PRACTICE.number("coil_wander");
 
     /** @param temperature it works at [K]; absent for room temperature */
     public static CompressionSpring of(MeasuredSpring spring, Optional<Cut> cut, OptionalDouble temperature) {
@@ -114,14 +114,14 @@ public record CompressionSpring(
     /** Length to which it may be pressed, coils and least gaps counted. */
     public Estimate shortestLength(boolean moving) {
         List<Basis> bases = geometryBases();
-        bases.add(Constants.FORMULAS.basis("least gaps between coils", "gap_index"));
+        bases.add(Figures.FORMULAS.basis("least gaps between coils", "gap_index"));
         return estimate(Dimension.LENGTH, c -> c.solid() + c.leastGap(moving), bases);
     }
 
     /** Lowest frequency at which it swings within itself, both ends seated. */
     public Estimate surge() {
         List<Basis> bases = stiffnessBases();
-        bases.add(Constants.FORMULAS.basis("surge frequency", "surge_half"));
+        bases.add(Figures.FORMULAS.basis("surge frequency", "surge_half"));
         return estimate(Dimension.FREQUENCY, this::surge, bases);
     }
 
@@ -144,8 +144,8 @@ public record CompressionSpring(
 
     private static List<Basis> growthBases() {
         return List.of(
-                Constants.FORMULAS.basis("growth of the coil", "growth_en_whole"),
-                Constants.PRACTICE.basis("wander of single coils", "coil_wander"));
+                Figures.FORMULAS.basis("growth of the coil", "growth_en_whole"),
+                Figures.PRACTICE.basis("wander of single coils", "coil_wander"));
     }
 
     private static List<Basis> geometryBases() {

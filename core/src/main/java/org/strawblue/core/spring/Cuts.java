@@ -2,14 +2,14 @@ package org.strawblue.core.spring;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.strawblue.core.quantity.Dimension;
 
 /** Every way in which a spring may be cut shorter and its new end formed. */
 final class Cuts {
 
-    private static final double STEP = Constants.PRACTICE.number("cut_step");
-    private static final double LEAST_ACTIVE = Constants.PRACTICE.number("least_active");
-    private static final double GROUND_FROM =
-            Constants.PRACTICE.si("ground_from", org.strawblue.core.quantity.Dimension.LENGTH);
+    private static final double STEP = Figures.PRACTICE.number("cut_step");
+    private static final double LEAST_ACTIVE = Figures.PRACTICE.number("least_active");
+    private static final double GROUND_FROM = Figures.PRACTICE.si("ground_from", Dimension.LENGTH);
 
     private Cuts() {}
 

@@ -10,7 +10,7 @@ import org.strawblue.core.source.Basis;
  */
 public record DirectShear() implements StressFactor {
 
-    private static final double SHEAR = Constants.FORMULAS.number("direct_shear");
+    private static final double SHEAR = Figures.FORMULAS.number("direct_shear");
 
     @Override
     public double at(double index) {
@@ -19,6 +19,6 @@ public record DirectShear() implements StressFactor {
 
     @Override
     public Basis basis() {
-        return Constants.FORMULAS.basis("stress factor of direct shear", "direct_shear");
+        return Figures.FORMULAS.basis("stress factor of direct shear", "direct_shear");
     }
 }

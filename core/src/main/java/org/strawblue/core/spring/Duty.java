@@ -27,8 +27,8 @@ record Duty(
         Optional<Seating> seating,
         boolean moving) {
 
-    private static final double MANY = Constants.PRACTICE.number("many_cycles");
-    private static final double GUIDE = Constants.PRACTICE.number("guide_clearance");
+    private static final double MANY = Figures.PRACTICE.number("many_cycles");
+    private static final double GUIDE = Figures.PRACTICE.number("guide_clearance");
     private static final Band ANY = new Band(Dimension.FORCE, 0, Double.POSITIVE_INFINITY);
 
     static Duty of(Pocket pocket, Moduli moduli, AllowableStress stress) {

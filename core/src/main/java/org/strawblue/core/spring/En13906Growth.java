@@ -8,9 +8,9 @@ package org.strawblue.core.spring;
  */
 public record En13906Growth() implements CoilGrowth {
 
-    private static final double WHOLE = Constants.FORMULAS.number("growth_en_whole");
-    private static final double PITCH_WIRE = Constants.FORMULAS.number("growth_en_pitch_wire");
-    private static final double WIRE = Constants.FORMULAS.number("growth_en_wire");
+    private static final double WHOLE = Figures.FORMULAS.number("growth_en_whole");
+    private static final double PITCH_WIRE = Figures.FORMULAS.number("growth_en_pitch_wire");
+    private static final double WIRE = Figures.FORMULAS.number("growth_en_wire");
 
     @Override
     public double growth(Moduli moduli, double meanDiameter, double wire, double freePitch, double pitch) {

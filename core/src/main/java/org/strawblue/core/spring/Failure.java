@@ -2,6 +2,7 @@ package org.strawblue.core.spring;
 
 import java.util.Optional;
 import org.strawblue.core.quantity.Amount;
+import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.quantity.Quantity;
 
@@ -96,7 +97,7 @@ record Failure(Coil coil, Duty duty, Optional<Cut> cut) {
     }
 
     private static Quantity stress(double pascal) {
-        return new Quantity(org.strawblue.core.quantity.Dimension.STRESS, pascal);
+        return new Quantity(Dimension.STRESS, pascal);
     }
 
     private static Quantity length(double metres) {

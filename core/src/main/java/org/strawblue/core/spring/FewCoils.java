@@ -11,11 +11,11 @@ import org.strawblue.core.source.Basis;
  */
 final class FewCoils {
 
-    private static final double FROM = Constants.PRACTICE.number("few_coils_from");
-    private static final double TO = Constants.PRACTICE.number("few_coils_to");
-    private static final double STIFFER = Constants.PRACTICE.number("few_coils_stiffer");
-    private static final double WIDE = Constants.PRACTICE.number("few_coils_half_width");
-    private static final double NARROW = Constants.PRACTICE.number("rate_half_width");
+    private static final double FROM = Figures.PRACTICE.number("few_coils_from");
+    private static final double TO = Figures.PRACTICE.number("few_coils_to");
+    private static final double STIFFER = Figures.PRACTICE.number("few_coils_stiffer");
+    private static final double WIDE = Figures.PRACTICE.number("few_coils_half_width");
+    private static final double NARROW = Figures.PRACTICE.number("rate_half_width");
 
     private FewCoils() {}
 
@@ -35,8 +35,8 @@ final class FewCoils {
 
     static Basis basis(double activeCoils) {
         return matters(activeCoils)
-                ? Constants.PRACTICE.basis("rate with few coils", "few_coils_stiffer")
-                : Constants.PRACTICE.basis("error of the rate formula", "rate_half_width");
+                ? Figures.PRACTICE.basis("rate with few coils", "few_coils_stiffer")
+                : Figures.PRACTICE.basis("error of the rate formula", "rate_half_width");
     }
 
     private static double share(double activeCoils) {

@@ -10,9 +10,9 @@ import org.strawblue.core.source.Basis;
  */
 public record Goehner() implements StressFactor {
 
-    private static final double FIRST = Constants.FORMULAS.number("goehner_first");
-    private static final double SECOND = Constants.FORMULAS.number("goehner_second");
-    private static final double THIRD = Constants.FORMULAS.number("goehner_third");
+    private static final double FIRST = Figures.FORMULAS.number("goehner_first");
+    private static final double SECOND = Figures.FORMULAS.number("goehner_second");
+    private static final double THIRD = Figures.FORMULAS.number("goehner_third");
 
     @Override
     public double at(double index) {
@@ -21,6 +21,6 @@ public record Goehner() implements StressFactor {
 
     @Override
     public Basis basis() {
-        return Constants.FORMULAS.basis("stress factor after Göhner", "goehner_first");
+        return Figures.FORMULAS.basis("stress factor after Göhner", "goehner_first");
     }
 }

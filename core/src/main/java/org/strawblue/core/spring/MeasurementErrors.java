@@ -12,13 +12,12 @@ import org.strawblue.core.quantity.Dimension;
  */
 public record MeasurementErrors(double wire, double outside, double freeLength, double coils) {
 
-    private static final Constants DATA = Constants.of("measurement.csv");
     private static final MeasurementErrors USUAL = new MeasurementErrors(
-            DATA.si("wire", Dimension.LENGTH),
-            DATA.si("outside", Dimension.LENGTH),
-            DATA.si("free_length", Dimension.LENGTH),
-            DATA.si("coils", Dimension.NUMBER));
-    private static final double ENDS_UNKNOWN = DATA.si("coils_ends_unknown", Dimension.NUMBER);
+            Figures.MEASUREMENT.si("wire", Dimension.LENGTH),
+            Figures.MEASUREMENT.si("outside", Dimension.LENGTH),
+            Figures.MEASUREMENT.si("free_length", Dimension.LENGTH),
+            Figures.MEASUREMENT.si("coils", Dimension.NUMBER));
+    private static final double ENDS_UNKNOWN = Figures.MEASUREMENT.si("coils_ends_unknown", Dimension.NUMBER);
 
     /** Callipers in a fair hand, coils counted to a quarter. */
     public static MeasurementErrors usual() {

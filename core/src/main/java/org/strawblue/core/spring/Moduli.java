@@ -1,5 +1,7 @@
 package org.strawblue.core.spring;
 
+import org.strawblue.core.quantity.Dimension;
+
 /**
  * Elastic moduli of a wire.
  *
@@ -8,10 +10,8 @@ package org.strawblue.core.spring;
  */
 public record Moduli(double tension, double shear) {
 
-    private static final double ZERO =
-            Constants.FORMULAS.si("modulus_zero_temperature", org.strawblue.core.quantity.Dimension.TEMPERATURE);
-    private static final double REFERENCE =
-            Constants.FORMULAS.si("modulus_reference_temperature", org.strawblue.core.quantity.Dimension.TEMPERATURE);
+    private static final double ZERO = Figures.FORMULAS.si("modulus_zero_temperature", Dimension.TEMPERATURE);
+    private static final double REFERENCE = Figures.FORMULAS.si("modulus_reference_temperature", Dimension.TEMPERATURE);
 
     /** G/E [1] */
     public double ratio() {

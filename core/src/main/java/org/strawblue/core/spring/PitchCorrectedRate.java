@@ -12,7 +12,7 @@ import org.strawblue.core.source.Basis;
 public record PitchCorrectedRate() implements RateLaw {
 
     private static final RateLaw CLASSICAL = new ClassicalRate();
-    private static final double CURVATURE = Constants.FORMULAS.number("rate_curvature");
+    private static final double CURVATURE = Figures.FORMULAS.number("rate_curvature");
 
     @Override
     public double rate(Moduli moduli, double wire, double meanDiameter, double activeCoils, double pitch) {
@@ -25,6 +25,6 @@ public record PitchCorrectedRate() implements RateLaw {
 
     @Override
     public Basis basis() {
-        return Constants.FORMULAS.basis("rate of a helical spring, pitch and curvature counted", "rate_curvature");
+        return Figures.FORMULAS.basis("rate of a helical spring, pitch and curvature counted", "rate_curvature");
     }
 }

@@ -8,7 +8,7 @@ package org.strawblue.core.spring;
  */
 public final class ShearStress {
 
-    private static final double FACTOR = Constants.FORMULAS.number("stress_factor");
+    private static final double FACTOR = Figures.FORMULAS.number("stress_factor");
 
     private ShearStress() {}
 

@@ -12,8 +12,8 @@ import org.strawblue.core.quantity.Quantity;
 /** What to mind about a spring that may well work. */
 final class SpringCautions {
 
-    private static final double INDEX_LOW = Constants.PRACTICE.number("index_low");
-    private static final double INDEX_HIGH = Constants.PRACTICE.number("index_high");
+    private static final double INDEX_LOW = Figures.PRACTICE.number("index_low");
+    private static final double INDEX_HIGH = Figures.PRACTICE.number("index_high");
 
     private SpringCautions() {}
 

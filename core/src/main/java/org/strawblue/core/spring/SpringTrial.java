@@ -10,7 +10,7 @@ import org.strawblue.core.quantity.Quantity;
 /** One spring tried in one pocket: as it is, and cut in every way. */
 final class SpringTrial {
 
-    private static final double NEARLY = Constants.PRACTICE.number("nearly_as_good");
+    private static final double NEARLY = Figures.PRACTICE.number("nearly_as_good");
     private static final double HOPELESS = 1e-3;
     private static final int TRIED = 32;
 

@@ -8,7 +8,7 @@ package org.strawblue.core.spring;
  */
 public final class Surge {
 
-    private static final double HALF = Constants.FORMULAS.number("surge_half");
+    private static final double HALF = Figures.FORMULAS.number("surge_half");
 
     private Surge() {}
 

@@ -10,8 +10,8 @@ import org.strawblue.core.source.Basis;
  */
 public record Wahl() implements StressFactor {
 
-    private static final double CURVATURE = Constants.FORMULAS.number("wahl_curvature");
-    private static final double SHEAR = Constants.FORMULAS.number("wahl_shear");
+    private static final double CURVATURE = Figures.FORMULAS.number("wahl_curvature");
+    private static final double SHEAR = Figures.FORMULAS.number("wahl_shear");
 
     @Override
     public double at(double index) {
@@ -20,6 +20,6 @@ public record Wahl() implements StressFactor {
 
     @Override
     public Basis basis() {
-        return Constants.FORMULAS.basis("stress factor after Wahl", "wahl_shear");
+        return Figures.FORMULAS.basis("stress factor after Wahl", "wahl_shear");
     }
 }

@@ -4,22 +4,21 @@ import java.util.List;
 import java.util.Optional;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.quantity.Units;
 import org.strawblue.core.table.Table;
 
 /** Which trade sizes of music wire could be wound into a spring that a pocket would take, closed and ground ends. */
 final class WireRange {
 
     private static final Ends ENDS = Ends.both(EndType.CLOSED_GROUND);
-    private static final double LEAST_ACTIVE = Constants.PRACTICE.number("least_active");
-    private static final double STEP = Constants.PRACTICE.number("cut_step");
-    private static final double INDEX_LOW = Constants.PRACTICE.number("index_low");
-    private static final double INDEX_HIGH = Constants.PRACTICE.number("index_high");
+    private static final double LEAST_ACTIVE = Figures.PRACTICE.number("least_active");
+    private static final double STEP = Figures.PRACTICE.number("cut_step");
+    private static final double INDEX_LOW = Figures.PRACTICE.number("index_low");
+    private static final double INDEX_HIGH = Figures.PRACTICE.number("index_high");
     private static final int DIAMETERS = 6;
 
     private static final List<Double> WIRES = Table.of(WireRange.class, "wire_sizes.csv").rows().stream()
-            .map(r -> r.number("wire_mm")
-                    * org.strawblue.core.quantity.Units.of(Dimension.LENGTH, "mm")
-                            .factor())
+            .map(r -> r.number("wire_mm") * Units.of(Dimension.LENGTH, "mm").factor())
             .toList();
 
     private WireRange() {}

@@ -1,6 +1,7 @@
 package org.strawblue.core.spring;
 
 import java.util.Optional;
+import org.strawblue.core.estimate.Normal;
 
 /**
  * The chance that a spring keeps every limit, given what its owner's measurements leave open.
@@ -34,7 +35,7 @@ final class WorkingProbability {
 
     double of(MeasuredInputs inputs, Optional<Cut> cut, Duty duty) {
         double active = inputs.nominal(cut).active();
-        double stiffness = inputs.stiffnessHalfWidth(active) / NormalCurve.TEN_PERCENT;
+        double stiffness = inputs.stiffnessHalfWidth(active) / Normal.HALF_OF_80;
         double sum = 0;
         for (double[] z : points) {
             sum += share(inputs, cut, duty, z, stiffness);
@@ -56,7 +57,7 @@ final class WorkingProbability {
 
     /** A longer free length before the cut makes the spring longer after it, by the share of the body that is left. */
     private static double share(MeasuredInputs in, Optional<Cut> cut, Coil made, FreeLengthRange range) {
-        double deviation = in.halfWidth()[MeasuredInputs.FREE] / NormalCurve.TEN_PERCENT;
+        double deviation = in.halfWidth()[MeasuredInputs.FREE] / Normal.HALF_OF_80;
         double kept = cut.isPresent() ? kept(in, cut.get(), made) : 1;
         double unit = kept * deviation;
         return NormalCurve.below((range.high() - made.free()) / unit)
@@ -71,6 +72,6 @@ final class WorkingProbability {
     }
 
     private static double at(MeasuredInputs in, int input, double z) {
-        return in.middle()[input] + z * in.halfWidth()[input] / NormalCurve.TEN_PERCENT;
+        return in.middle()[input] + z * in.halfWidth()[input] / Normal.HALF_OF_80;
     }
 }

@@ -10,9 +10,9 @@ import org.strawblue.core.quantity.Dimension;
  */
 final class Zimmerli {
 
-    private static final double AMPLITUDE = Constants.FORMULAS.si("zimmerli_amplitude", Dimension.STRESS);
-    private static final double MEAN = Constants.FORMULAS.si("zimmerli_mean", Dimension.STRESS);
-    private static final double SHEAR = Constants.FORMULAS.number("shear_strength_share");
+    private static final double AMPLITUDE = Figures.FORMULAS.si("zimmerli_amplitude", Dimension.STRESS);
+    private static final double MEAN = Figures.FORMULAS.si("zimmerli_mean", Dimension.STRESS);
+    private static final double SHEAR = Figures.FORMULAS.number("shear_strength_share");
 
     private Zimmerli() {}
 

@@ -8,6 +8,7 @@ import java.util.SplittableRandom;
 import org.hipparchus.special.Erf;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.strawblue.core.estimate.Normal;
 
 /** The even-points integral against plain chance: 100,000 springs drawn at random, each judged by its own margins. */
 class WorkingProbabilityTest {
@@ -46,7 +47,7 @@ class WorkingProbabilityTest {
             double[] x = new double[MeasuredInputs.COUNT];
             for (int k = 0; k < x.length; k++) {
                 double half = k == MeasuredInputs.STIFFNESS ? in.stiffnessHalfWidth(active) : in.halfWidth()[k];
-                x[k] = in.middle()[k] + normal(random) * half / NormalCurve.TEN_PERCENT;
+                x[k] = in.middle()[k] + normal(random) * half / Normal.HALF_OF_80;
             }
             Coil coil = in.coil(cut, x[0], x[1], x[2], x[3], x[4]);
             works += Margins.of(coil, duty).kept() ? 1 : 0;

@@ -1,0 +1,58 @@
+package org.strawblue.core.fit;
+
+import java.util.List;
+import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.part.Feature;
+import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.steel.Grade;
+import org.strawblue.core.steel.Property;
+
+/**
+ * Δ = nominal · (a − s): what hardening and tempering do to one size.
+ *
+ * <p>a growth of a length as quenched [1], s what a low temper takes back [1]. A hole may open or close whatever the steel
+ * does as a whole: its interval always holds both signs. Source: found growth of the grade; temper and holes from memory.
+ */
+public final class SizeChange {
+
+    private static final Estimate TEMPER = Figures.ALL.estimate("temper_shrinks", Dimension.NUMBER);
+    private static final Estimate UNKNOWN = Figures.ALL.estimate("change_unknown", Dimension.NUMBER);
+    private static final double CLOSES = Figures.ALL.number("bore_closes");
+    private static final double OPENS = Figures.ALL.number("bore_opens");
+
+    private SizeChange() {}
+
+    /** Growth of a length as quenched [1]: what was found of the grade, else a wide guess. */
+    public static Estimate asQuenched(Grade grade) {
+        return grade.found(Property.SIZE_CHANGE).orElse(UNKNOWN);
+    }
+
+    /** Change of a feature's size from before hardening to after tempering [m]. */
+    public static Estimate of(Feature feature, Estimate asQuenched) {
+        double value = asQuenched.value() - TEMPER.value();
+        Estimate share = Estimate.of(
+                        Dimension.FRACTION,
+                        value,
+                        value - (asQuenched.value() - asQuenched.low()),
+                        value + (asQuenched.high() - asQuenched.value()),
+                        asQuenched.bases())
+                .widened(TEMPER.high() - TEMPER.value(), TEMPER.value() - TEMPER.low(), TEMPER.bases());
+        return feature.kind() == Feature.Kind.BORE ? scaled(feature, bothSigns(share)) : scaled(feature, share);
+    }
+
+    private static Estimate bothSigns(Estimate share) {
+        Estimate wide = share.widened(0, 0, List.of(Figures.ALL.basis("bore_closes"), Figures.ALL.basis("bore_opens")));
+        return Estimate.of(
+                Dimension.FRACTION,
+                share.value(),
+                Math.min(share.low(), CLOSES),
+                Math.max(share.high(), OPENS),
+                wide.bases());
+    }
+
+    private static Estimate scaled(Feature feature, Estimate share) {
+        double size = feature.nominal();
+        return Estimate.of(
+                Dimension.LENGTH, size * share.value(), size * share.low(), size * share.high(), share.bases());
+    }
+}
