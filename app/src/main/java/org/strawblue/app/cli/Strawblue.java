@@ -15,7 +15,14 @@ import picocli.CommandLine.Spec;
             "Every number comes with its 80 %% interval and its source."
         },
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {ProofCommand.class, CompletionCommand.class},
+        subcommands = {
+            TemperCommand.class,
+            ColourCommand.class,
+            GradesCommand.class,
+            TableCommand.class,
+            ProofCommand.class,
+            CompletionCommand.class
+        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:fine",
