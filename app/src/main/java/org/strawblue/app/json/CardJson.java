@@ -29,6 +29,7 @@ public final class CardJson {
         json.text("stage", step.stage().title());
         json.text("part", step.part());
         json.text("lead", step.lead());
+        json.texts("then", step.then());
         json.list("figures", step.figures(), figure -> {
             json.text("label", figure.label());
             json.estimate(figure.estimate());

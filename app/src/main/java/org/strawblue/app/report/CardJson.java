@@ -63,6 +63,7 @@ public final class CardJson {
         json.writeStringField("stage", step.stage().name().toLowerCase(Locale.ROOT));
         json.writeStringField("part", Text.clean(step.part()));
         phrase("lead", step.lead());
+        phrases("then", step.then());
         json.writeArrayFieldStart("figures");
         for (Figure figure : step.figures()) {
             json.writeStartObject();

@@ -32,6 +32,7 @@ public record CardView(
             String stage,
             String part,
             Text lead,
+            List<Text> then,
             List<String> hazards,
             List<FigureView> figures,
             List<PictureView> pictures,
@@ -93,6 +94,7 @@ public record CardView(
                     step.stage().title(),
                     Text.clean(step.part()),
                     Text.of(step.lead()),
+                    texts(step.then()),
                     step.hazards().stream().map(Hazard::text).map(Text::clean).toList(),
                     step.figures().stream().map(CardView::figure).toList(),
                     step.pictures().stream()

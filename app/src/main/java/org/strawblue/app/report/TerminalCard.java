@@ -58,6 +58,7 @@ public final class TerminalCard {
         String number = (step.number() < 10 ? " " : "") + step.number() + "  ";
         out.faint(0, number, step.stage() + (step.part().isBlank() ? "" : " · " + step.part()));
         out.strong(STEP_INDENT, step.lead().in(system));
+        step.then().forEach(t -> out.strong(STEP_INDENT, t.in(system)));
         step.hazards().forEach(h -> out.hanging(STEP_INDENT, "▲ ", h));
         if (!step.figures().isEmpty()) {
             out.gap();

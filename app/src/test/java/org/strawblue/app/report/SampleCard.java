@@ -350,7 +350,7 @@ public final class SampleCard {
             List<Hazard> hazards,
             List<Finding> findings,
             List<Picture> pictures) {
-        return new Step(stage, part, lead, figures, reasons, hazards, findings, pictures);
+        return new Step(stage, part, lead, List.of(), figures, reasons, hazards, findings, pictures);
     }
 
     private static Estimate estimate(Dimension dimension, double value, double low, double high, Basis... bases) {

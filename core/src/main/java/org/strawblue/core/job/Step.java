@@ -9,6 +9,7 @@ import org.strawblue.core.quantity.Phrase;
  *
  * @param part the part's name, or empty where the step concerns the assembly
  * @param lead the one instruction, with its band
+ * @param then further things to do in the same step, in order
  * @param figures the numbers under it
  * @param reasons why, for whoever asks
  */
@@ -16,6 +17,7 @@ public record Step(
         Stage stage,
         String part,
         Phrase lead,
+        List<Phrase> then,
         List<Figure> figures,
         List<Phrase> reasons,
         List<Hazard> hazards,
@@ -23,6 +25,7 @@ public record Step(
         List<Picture> pictures) {
 
     public Step {
+        then = List.copyOf(then);
         figures = List.copyOf(figures);
         reasons = List.copyOf(reasons);
         hazards = List.copyOf(hazards);

@@ -65,6 +65,7 @@ final class CardBlocks {
         add(group, 0, new Gap(4), new Rule(0.6, 0.5), new Gap(5));
         double in = StepHead.MARGIN;
         add(group, in, new StepHead(step.number(), stage, step.lead().in(system)));
+        step.then().forEach(t -> add(group, in, new Paragraph(Style.STRONG, t.in(system)), new Gap(2)));
         step.hazards().forEach(h -> add(group, in, new Warning(h)));
         step.figures().forEach(f -> {
             String mark = f.weak() ? " " + Footnotes.MARK : "";

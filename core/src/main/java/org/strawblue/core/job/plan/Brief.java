@@ -3,6 +3,7 @@ package org.strawblue.core.job.plan;
 import org.strawblue.core.job.Job;
 import org.strawblue.core.job.WorkPiece;
 import org.strawblue.core.part.PartShape;
+import org.strawblue.core.steel.Element;
 import org.strawblue.core.steel.Grade;
 import org.strawblue.core.steel.Quenchant;
 import org.strawblue.core.steel.Steel;
@@ -15,6 +16,11 @@ record Brief(Job job, WorkPiece piece, Grade grade, PartShape shape) {
         return grade.catalogued()
                 ? Steel.ofGrade(grade.name()).with(grade.composition())
                 : Steel.of(grade.composition());
+    }
+
+    /** [mass %] */
+    double chromium() {
+        return grade.composition().of(Element.CR);
     }
 
     boolean hardensInAir() {

@@ -52,6 +52,17 @@ final class Practice {
         return FIGURES.si("file-margin", Dimension.HARDNESS);
     }
 
+    /** Temperature of the workshop [K]. */
+    static double room() {
+        return FIGURES.si("room", Dimension.TEMPERATURE);
+    }
+
+    /** What a part is taken to be where its size is not known. */
+    static PartShape usualShape() {
+        return new PartShape.RoundBar(
+                FIGURES.si("usual-diameter", Dimension.LENGTH), FIGURES.si("usual-length", Dimension.LENGTH));
+    }
+
     /** Left end of the colour ribbon [K]. */
     static double ribbonFrom() {
         return FIGURES.si("ribbon-from", Dimension.TEMPERATURE);

@@ -20,6 +20,7 @@ final class StepDraft {
     private final Stage stage;
     private final String part;
     private Phrase lead = Phrase.of("");
+    private final List<Phrase> then = new ArrayList<>();
     private final List<Figure> figures = new ArrayList<>();
     private final List<Phrase> reasons = new ArrayList<>();
     private final List<Hazard> hazards = new ArrayList<>();
@@ -33,6 +34,16 @@ final class StepDraft {
 
     StepDraft lead(String template, Amount... amounts) {
         lead = Phrase.of(template, amounts);
+        return this;
+    }
+
+    StepDraft lead(Phrase phrase) {
+        lead = phrase;
+        return this;
+    }
+
+    StepDraft then(Phrase phrase) {
+        then.add(phrase);
         return this;
     }
 
@@ -85,6 +96,6 @@ final class StepDraft {
     }
 
     Step done() {
-        return new Step(stage, part, lead, figures, reasons, hazards, findings, pictures);
+        return new Step(stage, part, lead, then, figures, reasons, hazards, findings, pictures);
     }
 }

@@ -9,6 +9,7 @@ import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.heat.HeatSource;
 import org.strawblue.core.heat.HeatSources;
+import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
@@ -32,6 +33,7 @@ import org.strawblue.core.steel.Tempering;
 record TemperPlan(
         HeatSource source,
         Steel steel,
+        PartShape section,
         double seconds,
         int times,
         double kelvin,
@@ -88,7 +90,8 @@ record TemperPlan(
                         choice.hardness().value() - cost.low(),
                         cost.high() - choice.hardness().value(),
                         Collections.singleton(error.basis()));
-        TemperPlan plan = new TemperPlan(source, steel, seconds, times, kelvin, choice.window(), error, hardness, cost);
+        TemperPlan plan = new TemperPlan(
+                source, steel, brief.shape(), seconds, times, kelvin, choice.window(), error, hardness, cost);
         List<Finding> findings = new ArrayList<>();
         plan.tooHot().ifPresent(findings::add);
         plan.unlikely(aim).ifPresent(findings::add);
