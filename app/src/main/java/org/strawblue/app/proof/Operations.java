@@ -15,6 +15,8 @@ public final class Operations {
     private static List<Map<String, Operation>> topics() {
         List<Map<String, Operation>> topics = new ArrayList<>();
         topics.add(QuantityOperations.all());
+        topics.add(ColourOperations.all());
+        topics.add(PyrometryOperations.all());
         return topics;
     }
 

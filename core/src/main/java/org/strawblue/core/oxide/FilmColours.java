@@ -13,6 +13,7 @@ import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.history.Trace;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
@@ -66,7 +67,7 @@ public final class FilmColours {
     }
 
     private ColourReading reading(Trace trace, Heat heat, ChromiumEffect effect, Light light) {
-        double half = Uncertainty.EIGHTY_PER_CENT * heat.sd();
+        double half = Normal.HALF_OF_80 * heat.sd();
         Estimate thickness = Estimate.of(
                 Dimension.LENGTH,
                 heat.thickness(law, bare, 0),

@@ -15,7 +15,7 @@ import org.strawblue.core.colour.Tristimulus;
  * Thickness to colour in one light.
  *
  * <p>X, Y, Z of a film of one thickness are worked out exactly every few nanometres and joined by cubic splines (error in
- * Y below 10⁻⁵ of white); a real film's are their mean over the spread of its thickness, a cut-off Gaussian of relative
+ * Y below 10⁻⁴ of white); a real film's are their mean over the spread of its thickness, a cut-off Gaussian of relative
  * standard deviation s(x) = base + slope·max(x − from, 0).
  */
 public final class FilmPalette {
@@ -101,8 +101,9 @@ public final class FilmPalette {
         private static double[] grid() {
             double step = Film.length("grid_step");
             double most = LIMIT * (1 + Film.number("spread_reach") * (BASE + SLOPE * (LIMIT - FROM)));
-            double[] grid = new double[2 + (int) (most / step)];
-            Arrays.setAll(grid, i -> i * step);
+            // two steps below nothing, where the optics are as smooth as above, keep the spline true at bare steel
+            double[] grid = new double[4 + (int) (most / step)];
+            Arrays.setAll(grid, i -> (i - 2) * step);
             return grid;
         }
     }

@@ -4,6 +4,7 @@ import java.util.Collection;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
@@ -27,7 +28,7 @@ record Inverse(GrowthLaw law, double initial, double seconds, ChromiumEffect eff
         }
         double value = temperature(thickness.middle());
         double width = temperature(thickness.high()) - temperature(thickness.low());
-        double half = Uncertainty.EIGHTY_PER_CENT * sd(value, width);
+        double half = Normal.HALF_OF_80 * sd(value, width);
         return Limits.TEMPERATURE
                 .check(value)
                 .map(Answer::<Estimate>refused)
@@ -40,7 +41,7 @@ record Inverse(GrowthLaw law, double initial, double seconds, ChromiumEffect eff
     Finding oneSided(ColourName name, Band thickness) {
         boolean bright = name == ColourName.BRIGHT;
         double edge = temperature(bright ? thickness.high() : thickness.low());
-        double half = Uncertainty.EIGHTY_PER_CENT * sd(edge, 0);
+        double half = Normal.HALF_OF_80 * sd(edge, 0);
         return new Finding.Stop(
                 Phrase.of(
                         name.word() + " tells only that after {} the steel was " + (bright ? "below" : "above") + " {}",

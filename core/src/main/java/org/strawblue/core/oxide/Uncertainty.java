@@ -2,7 +2,6 @@ package org.strawblue.core.oxide;
 
 import org.hipparchus.analysis.interpolation.LinearInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.strawblue.core.source.Basis;
 import org.strawblue.core.source.Standing;
 import org.strawblue.core.table.Row;
@@ -10,9 +9,6 @@ import org.strawblue.core.table.Table;
 
 /** How well colour and time tell the temperature, by time at temperature, from {@code uncertainty.csv}. */
 final class Uncertainty {
-
-    /** Half-width of an 80 % interval, in standard deviations. */
-    static final double EIGHTY_PER_CENT = new NormalDistribution().inverseCumulativeProbability(0.9);
 
     private static final Row[] ROWS =
             Table.of(Uncertainty.class, "uncertainty.csv").rows().toArray(Row[]::new);

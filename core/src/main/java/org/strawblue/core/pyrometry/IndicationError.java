@@ -2,5 +2,10 @@ package org.strawblue.core.pyrometry;
 
 import org.strawblue.core.source.Basis;
 
-/** How far an indicator is out at one temperature: one standard deviation [K], and what that rests on. */
-public record IndicationError(double sd, Basis basis) {}
+/**
+ * How far an indicator is out at one temperature, and what that rests on.
+ *
+ * @param tolerance stated for it when new [K], 0 where nothing is
+ * @param sd one standard deviation in use [K]
+ */
+public record IndicationError(double tolerance, double sd, Basis basis) {}

@@ -8,6 +8,7 @@ import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Constants;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.estimate.Validity;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
@@ -64,7 +65,7 @@ public record InfraredReading(InfraredGun gun, Surface surface, double surroundi
     }
 
     private Answer<Estimate> combined(double value, double low, double high) {
-        double own = InstrumentErrors.EIGHTY_PER_CENT * gun.errorAt(value).sd();
+        double own = Normal.HALF_OF_80 * gun.errorAt(value).sd();
         SortedSet<Basis> bases = new TreeSet<>(emissivity().bases());
         bases.add(gun.errorAt(value).basis());
         bases.add(N.basis("infrared signal, 8 to 14 µm", "a"));

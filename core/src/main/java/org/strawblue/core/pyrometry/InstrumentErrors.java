@@ -3,7 +3,6 @@ package org.strawblue.core.pyrometry;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.strawblue.core.source.Basis;
 import org.strawblue.core.source.Standing;
 import org.strawblue.core.table.Row;
@@ -16,9 +15,6 @@ import org.strawblue.core.table.Table;
  * the scatter of its use.
  */
 final class InstrumentErrors {
-
-    /** Half-width of an 80 % interval, in standard deviations. */
-    static final double EIGHTY_PER_CENT = new NormalDistribution().inverseCumulativeProbability(0.9);
 
     private static final Map<String, Row> ROWS = Table.of(InstrumentErrors.class, "instruments.csv").rows().stream()
             .collect(Collectors.toUnmodifiableMap(r -> r.text("instrument"), r -> r));
@@ -39,7 +35,9 @@ final class InstrumentErrors {
                 row.number("tolerance_K"), row.number("tolerance_share") * (kelvin - row.number("share_from_K")));
         double sd = Math.hypot(tolerance / Math.sqrt(3), row.number("use_sd_K"));
         return new IndicationError(
-                sd, new Basis("error of " + words(instrument), row.text("source"), Standing.of(row.text("standing"))));
+                tolerance,
+                sd,
+                new Basis("error of " + words(instrument), row.text("source"), Standing.of(row.text("standing"))));
     }
 
     private static Row row(String instrument) {

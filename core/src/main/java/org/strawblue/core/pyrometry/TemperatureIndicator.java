@@ -1,6 +1,7 @@
 package org.strawblue.core.pyrometry;
 
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.quantity.Dimension;
 
 /** Something in the shop that tells a temperature. */
@@ -15,7 +16,7 @@ public sealed interface TemperatureIndicator permits Crayons, InfraredGun, OvenD
     /** The temperature [K] of the thing it touches or sees, where it indicates {@code kelvin}. */
     default Estimate truth(double kelvin) {
         IndicationError error = errorAt(kelvin);
-        double half = InstrumentErrors.EIGHTY_PER_CENT * error.sd();
+        double half = Normal.HALF_OF_80 * error.sd();
         return Estimate.of(Dimension.TEMPERATURE, kelvin, kelvin - half, kelvin + half, error.basis());
     }
 }
