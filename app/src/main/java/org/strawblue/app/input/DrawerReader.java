@@ -1,9 +1,6 @@
 package org.strawblue.app.input;
 
 import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
-import java.io.StringReader;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -48,14 +45,10 @@ public final class DrawerReader {
     }
 
     private Read<Drawer> drawer() {
-        try {
-            Sheet sheet = new Sheet(file.name(), new StringReader(file.text()));
-            Drawer drawer = drawer(sheet);
-            sheet.broken().ifPresent(desk::problem);
-            return new Read<>(Optional.of(drawer), desk.problems(), desk.notes());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e); // a text in memory can be read
-        }
+        Sheet sheet = new Sheet(file);
+        Drawer drawer = drawer(sheet);
+        sheet.broken().ifPresent(desk::problem);
+        return new Read<>(Optional.of(drawer), desk.problems(), desk.notes());
     }
 
     private Drawer drawer(Sheet sheet) {
@@ -70,13 +63,7 @@ public final class DrawerReader {
         } else if (heads(sheet, head.get())) {
             for (Optional<CsvRecord> row = sheet.next(); row.isPresent(); row = sheet.next()) {
                 SpringRow cells = new SpringRow(
-                        sheet,
-                        line(row.get()),
-                        row.get(),
-                        columns,
-                        headings,
-                        head.get().getFieldCount(),
-                        desk);
+                        sheet, row.get(), columns, headings, head.get().getFieldCount(), desk);
                 cells.spring().ifPresent(springs::add);
             }
         }
@@ -98,7 +85,7 @@ public final class DrawerReader {
         String text = head.getField(i);
         Optional<Heading> heading =
                 Heading.of(text, KEYS, k -> Field.of("spring", k).dimension());
-        Place place = sheet.place((int) head.getStartingLineNumber(), line(head), i);
+        Place place = sheet.place(head, i);
         if (heading.isEmpty()) {
             unknownHead(text, place);
         } else if (columns.putIfAbsent(heading.get().key(), i) == null) {
@@ -132,15 +119,10 @@ public final class DrawerReader {
         }
         String wanted = String.join(" or ", anyOf);
         desk.problem(
-                sheet.place((int) head.getStartingLineNumber(), line(head), 0),
+                sheet.place(head, 0),
                 "no column " + wanted,
                 "columns wire, outside, free length and coils",
                 "Add the column " + anyOf[0] + "; where a spring was not measured write: don't know.");
         return false;
-    }
-
-    private String line(CsvRecord row) {
-        int line = (int) row.getStartingLineNumber();
-        return line >= 1 && line <= file.lines().size() ? file.lines().get(line - 1) : "";
     }
 }

@@ -16,7 +16,7 @@ import org.strawblue.core.quantity.Unit;
 record Heading(String key, Optional<Unit> unit) {
 
     private static final Pattern BRACKETS = Pattern.compile("(.*\\S)\\s*[(\\[]\\s*([^()\\[\\]]+?)\\s*[)\\]]");
-    private static final Pattern TAIL = Pattern.compile("(.*\\S?)(?:\\s+in\\s+|[\\s_,/]+)(\\S+)");
+    private static final Pattern TAIL = Pattern.compile("(.*?[^\\s_,])(?:[\\s_,]+in[\\s_]+|[\\s_,]+)([^\\s_,]+)");
 
     /** @param dimension of the column of that key, none where it holds words */
     static Optional<Heading> of(String text, Lexicon keys, Function<String, Optional<Dimension>> dimension) {

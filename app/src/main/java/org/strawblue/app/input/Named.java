@@ -2,9 +2,9 @@ package org.strawblue.app.input;
 
 import java.util.Optional;
 import java.util.function.Function;
+import org.strawblue.app.report.AmountWriter;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Finding;
-import org.strawblue.core.quantity.Amount;
 
 /** Looks up what a word of the file names; a word that names nothing, or several things, is a problem with the answer's own reason. */
 final class Named {
@@ -17,17 +17,14 @@ final class Named {
             desk.findings(answer.findings());
             return answer.value();
         }
+        AmountWriter writer = new AmountWriter(desk.units());
         Optional<Finding> reason = answer.findings().stream().findFirst();
         desk.problem(
                 scalar.place(),
                 scalar.text(),
-                reason.map(f -> expected + ". " + plain(f.what()) + " " + plain(f.why()))
+                reason.map(f -> expected + ". " + writer.write(f.what()) + " " + writer.write(f.why()))
                         .orElse(expected),
-                reason.map(f -> plain(f.remedy())).orElse("Use a word that is known, or write: don't know."));
+                reason.map(f -> writer.write(f.remedy())).orElse("Use a word that is known, or write: don't know."));
         return Optional.empty();
-    }
-
-    private static String plain(org.strawblue.core.quantity.Phrase phrase) {
-        return phrase.write((Amount a) -> a.toString());
     }
 }

@@ -5,11 +5,6 @@ import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -18,17 +13,14 @@ import java.util.Optional;
  */
 final class Sheet {
 
-    private static final int PEEK = 1 << 16;
-
-    private final String name;
+    private final TextFile file;
     private final char separator;
     private final CloseableIterator<CsvRecord> records;
     private Optional<Problem> broken = Optional.empty();
 
-    Sheet(String name, Reader reader) throws IOException {
-        this.name = name;
-        BufferedReader peekable = new BufferedReader(reader, PEEK);
-        this.separator = separator(peekable);
+    Sheet(TextFile file) {
+        this.file = file;
+        this.separator = separator(file);
         this.records = CsvReader.builder()
                 .fieldSeparator(separator)
                 .commentStrategy(CommentStrategy.SKIP)
@@ -36,8 +28,7 @@ final class Sheet {
                 .allowMissingFields(true)
                 .allowUnclosedQuote(false)
                 .allowExtraCharsAfterClosingQuote(true)
-                .detectBomHeader(false)
-                .ofCsvRecord(peekable)
+                .ofCsvRecord(file.text())
                 .iterator();
     }
 
@@ -45,18 +36,13 @@ final class Sheet {
     Optional<CsvRecord> next() {
         try {
             return records.hasNext() ? Optional.of(records.next()) : Optional.empty();
-        } catch (CsvParseException | UncheckedIOException e) {
-            broken = Optional.of(new Problem(
-                    Place.of(name),
-                    "a row that does not end",
-                    "one row on each line",
-                    Optional.empty(),
-                    "A quote (\") is opened and not closed, or the file cannot be read to its end: look below the last"
-                            + " good row."));
+        } catch (CsvParseException e) {
+            broken = Optional.of(unclosed());
             return Optional.empty();
         }
     }
 
+    /** Why the table ended before its end, if it did. */
     Optional<Problem> broken() {
         return broken;
     }
@@ -65,41 +51,46 @@ final class Sheet {
         return separator;
     }
 
-    String name() {
-        return name;
-    }
-
-    void close() {
-        try {
-            records.close();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    private Problem unclosed() {
+        int line = 1;
+        while (line < file.lines().size() && quotes(file.lines().get(line - 1)) % 2 == 0) {
+            line++;
         }
+        int column = file.lines().get(line - 1).lastIndexOf('"') + 1;
+        return new Problem(
+                file.place(line, Math.max(1, column), column + 1),
+                "a quote (\") that is not closed",
+                "one row on each line",
+                Optional.empty(),
+                "Close the quote. For inches write in, or put the cell in quotes with its own doubled: \"1/4\"\"\".");
     }
 
-    /** Where a cell stands, counted from 0; the line is written again from its cells. */
+    private static long quotes(String line) {
+        return line.chars().filter(c -> c == '"').count();
+    }
+
+    static int line(CsvRecord row) {
+        return (int) row.getStartingLineNumber();
+    }
+
+    /** Where a cell stands, counted from 0. */
     Place place(CsvRecord row, int cell) {
-        return place(
-                Math.toIntExact(Math.min(row.getStartingLineNumber(), Integer.MAX_VALUE)), line(row.getFields()), cell);
-    }
-
-    /** Where a cell stands in a line as it is in the file. */
-    Place place(int line, String text, int cell) {
+        String text = file.place(line(row), 1, 1).text();
         int from = 0;
         for (int i = 0; i < cell && from < text.length(); i++) {
             from = Math.min(text.length(), end(text, from) + 1);
         }
         int to = end(text, from);
-        boolean quoted = from < to && text.charAt(from) == '"' && to - from > 1;
+        boolean quoted = to - from > 1 && text.charAt(from) == '"';
         int inset = quoted ? 1 : 0;
-        return new Place(name, line, from + 1 + inset, Math.max(from + 2 + inset, to + 1 - inset), text);
+        return file.place(line(row), from + 1 + inset, to + 1 - inset);
     }
 
     /** The end of the cell that starts at {@code from}. */
     private int end(String text, int from) {
         boolean quoted = from < text.length() && text.charAt(from) == '"';
         boolean inside = quoted;
-        for (int i = from + (quoted ? 1 : 0); i < text.length(); i++) {
+        for (int i = quoted ? from + 1 : from; i < text.length(); i++) {
             char c = text.charAt(i);
             if (quoted && c == '"') {
                 inside = !inside;
@@ -110,27 +101,9 @@ final class Sheet {
         return text.length();
     }
 
-    private String line(List<String> cells) {
-        StringBuilder out = new StringBuilder();
-        for (String cell : cells) {
-            out.append(out.isEmpty() ? "" : separator).append(quoted(cell));
-        }
-        return out.toString();
-    }
-
-    private String quoted(String cell) {
-        boolean needed = cell.indexOf(separator) >= 0 || cell.indexOf('"') >= 0 || cell.indexOf('\n') >= 0;
-        return needed ? '"' + cell.replace("\"", "\"\"").replace('\n', ' ') + '"' : cell;
-    }
-
     /** The most frequent of the separators in the first row that is no remark. */
-    private static char separator(BufferedReader reader) throws IOException {
-        reader.mark(PEEK);
-        char[] start = new char[PEEK - 1];
-        int length = Math.max(0, reader.read(start));
-        reader.reset();
-        String first = new String(start, 0, length)
-                .lines()
+    private static char separator(TextFile file) {
+        String first = file.lines().stream()
                 .filter(l -> !l.isBlank() && !l.startsWith("#"))
                 .findFirst()
                 .orElse("");
@@ -142,12 +115,6 @@ final class Sheet {
     }
 
     private static long count(String text, char c) {
-        boolean inside = false;
-        long count = 0;
-        for (int i = 0; i < text.length(); i++) {
-            inside ^= text.charAt(i) == '"';
-            count += !inside && text.charAt(i) == c ? 1 : 0;
-        }
-        return count;
+        return text.chars().filter(x -> x == c).count();
     }
 }

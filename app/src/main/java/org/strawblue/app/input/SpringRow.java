@@ -24,7 +24,6 @@ final class SpringRow {
     private static final String EACH_END = "(?i)\\b(the other|other|one)( end)?\\b";
 
     private final Sheet sheet;
-    private final String line;
     private final CsvRecord row;
     private final Map<String, Integer> columns;
     private final Map<String, Heading> headings;
@@ -35,14 +34,12 @@ final class SpringRow {
 
     SpringRow(
             Sheet sheet,
-            String line,
             CsvRecord row,
             Map<String, Integer> columns,
             Map<String, Heading> headings,
             int heads,
             Desk desk) {
         this.sheet = sheet;
-        this.line = line;
         this.row = row;
         this.columns = columns;
         this.headings = headings;
@@ -212,11 +209,11 @@ final class SpringRow {
     }
 
     private int number() {
-        return (int) row.getStartingLineNumber();
+        return Sheet.line(row);
     }
 
     private Place place(int column) {
-        return sheet.place(number(), line, column);
+        return sheet.place(row, column);
     }
 
     private void fault(int column, String expected, String remedy) {
