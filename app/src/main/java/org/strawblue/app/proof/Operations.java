@@ -17,6 +17,8 @@ public final class Operations {
         topics.add(QuantityOperations.all());
         topics.add(ColourOperations.all());
         topics.add(PyrometryOperations.all());
+        topics.add(SpringOperations.all());
+        topics.add(FitOperations.all());
         return topics;
     }
 

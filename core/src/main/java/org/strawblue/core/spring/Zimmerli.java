@@ -8,7 +8,7 @@ import org.strawblue.core.quantity.Dimension;
  * <p>τ_a, τ_m amplitude and mean of the corrected shear stress [Pa], R_m tensile strength [Pa]. S_a = 241 MPa and S_m =
  * 379 MPa for wire that was not peened, any spring steel under 10 mm. Source: Zimmerli; straight line after Goodman.
  */
-final class Zimmerli {
+public final class Zimmerli {
 
     private static final double AMPLITUDE = Figures.FORMULAS.si("zimmerli_amplitude", Dimension.STRESS);
     private static final double MEAN = Figures.FORMULAS.si("zimmerli_mean", Dimension.STRESS);
@@ -17,7 +17,7 @@ final class Zimmerli {
     private Zimmerli() {}
 
     /** S_e: the amplitude borne for ever about no mean stress [Pa]. */
-    static double endurance(double strength) {
+    public static double endurance(double strength) {
         return AMPLITUDE / (1 - MEAN / (SHEAR * strength));
     }
 
