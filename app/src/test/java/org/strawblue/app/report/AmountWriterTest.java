@@ -46,7 +46,8 @@ class AmountWriterTest {
             TIME                  | min   | 90      | 1 h 30 min        | 1 h 30 min
             TIME                  | s     | 2.43    | 2.4 s             | 2.4 s
             HARDNESS              | HRC   | 59.81   | 60 HRC            | 60 HRC
-            FRACTION              | %     | 7.53    | 7.5 %             | 7.5 %
+            FRACTION              | %     | 7.531  | 7.5 %             | 7.5 %
+            FRACTION              | %     | 0.18    | 0.18 %            | 0.18 %
             NUMBER                | 1     | 8.5     | 8.5               | 8.5
             ANGLE                 | °     | 60      | 60°               | 60°
             """)

@@ -17,6 +17,9 @@ final class Flow {
     /** A block with its place. */
     record Set(Placed placed, double y) {}
 
+    /** A block with its height. */
+    private record Measured(Placed placed, double height) {}
+
     private final Typefaces faces;
     private final double width;
     private final double depth;
@@ -35,22 +38,22 @@ final class Flow {
         return pages;
     }
 
-    /** Blocks that belong together, such as a step. */
+    /** Blocks that belong together, such as a step; the name heads what spills onto a further page. */
     record Group(String name, List<Placed> blocks) {}
 
     void group(Group group) {
-        List<Placed> blocks = group.blocks();
+        List<Measured> blocks = group.blocks().stream().map(this::measure).toList();
         double height = height(blocks);
         boolean fits = y + height <= depth;
         if (!fits && y > 0 && height <= depth && depth - y < LARGEST_EMPTY_SHARE * depth) {
             newPage();
         }
         boolean begun = false;
-        for (List<Placed> chain : chains(blocks)) {
+        for (List<Measured> chain : chains(blocks)) {
             if (y > 0 && y + height(chain) > depth) {
                 newPage();
-                if (begun && !group.name().isEmpty()) {
-                    set(new Placed(new Block.Paragraph(Style.STAGE, group.name() + ", continued"), 0));
+                if (begun) {
+                    resume(group.name());
                 }
             }
             chain.forEach(this::set);
@@ -58,12 +61,17 @@ final class Flow {
         }
     }
 
-    private void set(Placed placed) {
-        if (y == 0 && placed.block() instanceof Block.Gap) {
-            return;
+    private void resume(String name) {
+        if (!name.isEmpty()) {
+            set(measure(new Placed(new Block.Paragraph(Style.STAGE, name + ", continued"), 0)));
         }
-        pages.get(pages.size() - 1).add(new Set(placed, y));
-        y += height(placed);
+    }
+
+    private void set(Measured block) {
+        if (y > 0 || !(block.placed().block() instanceof Block.Gap)) {
+            pages.get(pages.size() - 1).add(new Set(block.placed(), y));
+            y += block.height();
+        }
     }
 
     private void newPage() {
@@ -72,24 +80,24 @@ final class Flow {
     }
 
     /** Runs of blocks that must not be parted. */
-    private static List<List<Placed>> chains(List<Placed> blocks) {
-        List<List<Placed>> chains = new ArrayList<>();
+    private static List<List<Measured>> chains(List<Measured> blocks) {
+        List<List<Measured>> chains = new ArrayList<>();
         boolean joined = false;
-        for (Placed placed : blocks) {
+        for (Measured block : blocks) {
             if (!joined) {
                 chains.add(new ArrayList<>());
             }
-            chains.get(chains.size() - 1).add(placed);
-            joined = placed.block().keepWithNext();
+            chains.get(chains.size() - 1).add(block);
+            joined = block.placed().block().keepWithNext();
         }
         return chains;
     }
 
-    private double height(List<Placed> blocks) {
-        return blocks.stream().mapToDouble(this::height).sum();
+    private static double height(List<Measured> blocks) {
+        return blocks.stream().mapToDouble(Measured::height).sum();
     }
 
-    private double height(Placed placed) {
-        return placed.block().height(faces, width - placed.indent());
+    private Measured measure(Placed placed) {
+        return new Measured(placed, placed.block().height(faces, width - placed.indent()));
     }
 }

@@ -2,7 +2,9 @@ package org.strawblue.app.report.paper;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -21,6 +23,7 @@ final class Typeface {
     private final CmapLookup glyphs;
     private final TrueTypeFont source;
     private final double unitsPerEm;
+    private final Map<Integer, Double> advances = new HashMap<>();
 
     private Typeface(PDFont font, TrueTypeFont source) throws IOException {
         this.font = font;
@@ -40,7 +43,10 @@ final class Typeface {
 
     /** Width of a text set at {@code size} [pt]. */
     double width(String text, double size) {
-        double units = text.codePoints().mapToDouble(this::advance).sum();
+        double units = 0;
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            units += advance(text.codePointAt(i));
+        }
         return units / unitsPerEm * size;
     }
 
@@ -54,16 +60,21 @@ final class Typeface {
     /** Breaks a text into lines no wider than {@code width} [pt]. */
     List<String> lines(String text, double size, double width) {
         List<String> lines = new ArrayList<>();
-        String line = "";
+        double gap = width(" ", size);
+        StringBuilder line = new StringBuilder();
+        double reached = 0;
         for (String word : settable(text).trim().split(" +")) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && width(longer, size) > width) {
-                lines.add(line);
-                longer = word;
+            double wide = width(word, size);
+            if (line.length() > 0 && reached + gap + wide > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+                reached = 0;
             }
-            line = fit(longer, size, width, lines);
+            String rest = wide > width ? fit(word, size, width, lines) : word;
+            reached += (line.length() > 0 ? gap : 0) + (rest.equals(word) ? wide : width(rest, size));
+            line.append(line.length() > 0 ? " " : "").append(rest);
         }
-        lines.add(line);
+        lines.add(line.toString());
         return lines;
     }
 
@@ -82,6 +93,10 @@ final class Typeface {
     }
 
     private double advance(int codePoint) {
+        return advances.computeIfAbsent(codePoint, this::measured);
+    }
+
+    private double measured(int codePoint) {
         try {
             return source.getAdvanceWidth(glyphs.getGlyphId(codePoint));
         } catch (IOException e) {
