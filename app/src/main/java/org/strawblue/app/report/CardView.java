@@ -40,7 +40,13 @@ public record CardView(
             List<Text> reasons) {}
 
     /** @param weak whether it rests on memory or assumption, and so carries the footnote's mark */
-    public record FigureView(String label, Text value, boolean weak) {}
+    public record FigureView(String label, Text value, boolean weak) {
+
+        /** The value with the footnote's mark where it carries it. */
+        public String marked(UnitSystem system) {
+            return value.in(system) + (weak ? "\u00a0" + Footnotes.MARK : "");
+        }
+    }
 
     public record PictureView(Text caption, Picture picture) {
 
@@ -79,6 +85,11 @@ public record CardView(
         List<FindingView> stops = new ArrayList<>(findings);
         steps.forEach(s -> stops.addAll(s.findings()));
         return stops.stream().filter(f -> f.weight() == Weight.STOP).distinct().toList();
+    }
+
+    /** Whether any number stands with its interval in brackets. */
+    public boolean hasIntervals() {
+        return steps.stream().anyMatch(s -> !s.figures().isEmpty());
     }
 
     /** The findings on the job as a whole that do not stop it. */

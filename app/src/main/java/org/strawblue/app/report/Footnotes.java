@@ -24,6 +24,9 @@ public record Footnotes(List<Weak> weak, List<Source> sources) {
     /** The sign that marks a number resting on memory or assumption. */
     public static final String MARK = "†";
 
+    /** What the brackets mean. */
+    public static final String KEY = "In brackets behind a number: the truth lies there eight times in ten.";
+
     /** @param word the standing in words; @param what the numbers of that standing */
     public record Weak(String word, List<String> what) {}
 

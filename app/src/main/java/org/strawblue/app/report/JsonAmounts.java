@@ -22,7 +22,7 @@ public record JsonAmounts(JsonGenerator json, UnitSystem system) {
 
     /** The fields of an estimate, into an object already begun. */
     public void fields(Estimate estimate) throws IOException {
-        Unit unit = unit(estimate.dimension(), Math.max(Math.abs(estimate.low()), Math.abs(estimate.high())));
+        Unit unit = unit(estimate.dimension());
         number("value", unit.fromSi(estimate.value()));
         number("low", unit.fromSi(estimate.low()));
         number("high", unit.fromSi(estimate.high()));
@@ -54,21 +54,22 @@ public record JsonAmounts(JsonGenerator json, UnitSystem system) {
 
     private void fields(Amount amount) throws IOException {
         if (amount instanceof Quantity q) {
-            Unit unit = unit(q.dimension(), q.si());
+            Unit unit = unit(q.dimension());
             number("value", unit.fromSi(q.si()));
             json.writeStringField("unit", unit.symbol());
         } else if (amount instanceof Band band) {
-            Unit unit = unit(band.dimension(), Math.max(Math.abs(band.low()), Math.abs(band.high())));
+            Unit unit = unit(band.dimension());
             number("low", unit.fromSi(band.low()));
             number("high", unit.fromSi(band.high()));
             json.writeStringField("unit", unit.symbol());
         }
     }
 
-    private Unit unit(Dimension dimension, double size) {
+    /** One unit for each dimension, whatever the number's size, so that a reader need not convert. */
+    private Unit unit(Dimension dimension) {
         return dimension == Dimension.TIME
                 ? Units.of(dimension, dimension.si())
-                : NumberStyle.of(system, dimension, size).unit();
+                : NumberStyle.of(system, dimension, 1).unit();
     }
 
     private void number(String name, double value) throws IOException {

@@ -51,6 +51,9 @@ public final class TerminalCard {
         items("To get", card.toGet());
         items("Have ready", card.ready());
         footnotes(card.footnotes());
+        if (card.hasIntervals()) {
+            out.gap().faint(0, Footnotes.KEY);
+        }
     }
 
     private void step(StepView step) {
@@ -58,7 +61,7 @@ public final class TerminalCard {
         String number = (step.number() < 10 ? " " : "") + step.number() + "  ";
         out.faint(0, number, step.stage() + (step.part().isBlank() ? "" : " · " + step.part()));
         out.strong(STEP_INDENT, step.lead().in(system));
-        step.then().forEach(t -> out.strong(STEP_INDENT, t.in(system)));
+        step.then().forEach(t -> out.hanging(STEP_INDENT, "", t.in(system)));
         step.hazards().forEach(h -> out.hanging(STEP_INDENT, "▲ ", h));
         if (!step.figures().isEmpty()) {
             out.gap();
@@ -85,8 +88,7 @@ public final class TerminalCard {
                 figures.stream().mapToInt(f -> Wrap.length(f.label())).max().orElse(0);
         int column = Math.min(widest, screen.columns() / 2 - INNER_INDENT);
         for (FigureView f : figures) {
-            String mark = f.weak() ? " " + Footnotes.MARK : "";
-            out.columns(INNER_INDENT, f.label(), column, f.value().in(system) + mark);
+            out.columns(INNER_INDENT, f.label(), column, f.marked(system));
         }
     }
 
@@ -130,7 +132,6 @@ public final class TerminalCard {
                 out.hanging(2, "· ", source.title());
             }
         }
-        out.gap().faint(0, "In brackets: the truth lies there eight times in ten.");
     }
 
     private void heading(String text) {

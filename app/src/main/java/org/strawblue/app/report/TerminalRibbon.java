@@ -11,9 +11,12 @@ import org.strawblue.core.quantity.Quantity;
 record TerminalRibbon(ColourRibbon ribbon, AmountWriter writer, Screen screen) {
 
     private static final int STRIP_ROWS = 2;
+    private static final int PATCH = 4;
+    private static final String AIM = "→ ";
+    private static final String NO_AIM = "  ";
 
     void write(TextBlock out, int indent) {
-        out.hanging(indent, "", writer.write(ribbon.caption()));
+        out.hanging(indent, "", Text.clean(writer.write(ribbon.caption())) + ", each from:");
         if (screen.colours()) {
             strip(out, indent);
         }
@@ -45,15 +48,21 @@ record TerminalRibbon(ColourRibbon ribbon, AmountWriter writer, Screen screen) {
         Map<String, Swatch> firsts = new LinkedHashMap<>();
         ribbon.swatches().forEach(s -> firsts.putIfAbsent(s.name(), s));
         int widest = firsts.keySet().stream().mapToInt(Wrap::length).max().orElse(0);
-        for (Map.Entry<String, Swatch> entry : firsts.entrySet()) {
-            String name = entry.getKey();
-            boolean aim = ribbon.swatches().stream()
-                    .anyMatch(s -> s.name().equals(name) && ribbon.target().contains(s.kelvin()));
-            String patch = screen.colours() ? screen.patch(middle(name).hex()).repeat(3) + " " : "";
-            String text = name + " ".repeat(widest - Wrap.length(name) + 2) + "from "
-                    + writer.write(Quantity.temperature(entry.getValue().kelvin()));
-            out.line(indent, patch + (aim ? screen.strong(text + "  ← aim") : text));
-        }
+        firsts.forEach((name, first) -> {
+            String from = writer.write(Quantity.temperature(first.kelvin()));
+            boolean roomy = out.width(indent) >= PATCH + 2 + widest + 2 + Wrap.length(from);
+            String label = (aimedAt(name) ? AIM : NO_AIM) + name;
+            String patch = screen.colours() ? screen.patch(middle(name).hex()).repeat(PATCH - 1) + " " : "";
+            String text = label + (roomy ? " ".repeat(widest - Wrap.length(name) + 2) : " ") + from;
+            for (String line : roomy ? List.of(text) : Wrap.lines(text, out.width(indent + PATCH))) {
+                out.line(indent, patch + (aimedAt(name) ? screen.strong(line) : line));
+            }
+        });
+    }
+
+    private boolean aimedAt(String name) {
+        return ribbon.swatches().stream()
+                .anyMatch(s -> s.name().equals(name) && ribbon.target().contains(s.kelvin()));
     }
 
     private Swatch middle(String name) {

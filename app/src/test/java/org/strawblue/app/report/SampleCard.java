@@ -350,7 +350,9 @@ public final class SampleCard {
             List<Hazard> hazards,
             List<Finding> findings,
             List<Picture> pictures) {
-        return new Step(stage, part, lead, List.of(), figures, reasons, hazards, findings, pictures);
+        Phrase next = Phrase.of("Temper as soon as it can be held in the hand, within {}.", Quantity.time(3600));
+        List<Phrase> then = stage == Stage.HARDEN ? List.of(next) : List.of();
+        return new Step(stage, part, lead, then, figures, reasons, hazards, findings, pictures);
     }
 
     private static Estimate estimate(Dimension dimension, double value, double low, double high, Basis... bases) {

@@ -67,10 +67,7 @@ final class CardBlocks {
         add(group, in, new StepHead(step.number(), stage, step.lead().in(system)));
         step.then().forEach(t -> add(group, in, new Paragraph(Style.STRONG, t.in(system)), new Gap(2)));
         step.hazards().forEach(h -> add(group, in, new Warning(h)));
-        step.figures().forEach(f -> {
-            String mark = f.weak() ? " " + Footnotes.MARK : "";
-            add(group, in, new FigureRow(f.label(), f.value().in(system) + mark));
-        });
+        step.figures().forEach(f -> add(group, in, new FigureRow(f.label(), f.marked(system))));
         pictures(group, step.pictures());
         add(group, in, new Gap(3));
         step.findings().stream().filter(f -> f.weight() != Weight.STOP).forEach(f -> finding(group, in, f));

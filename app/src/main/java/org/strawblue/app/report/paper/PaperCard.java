@@ -8,6 +8,7 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.strawblue.app.report.CardView;
+import org.strawblue.app.report.Footnotes;
 import org.strawblue.core.job.JobCard;
 import org.strawblue.core.job.Shop.Paper;
 import org.strawblue.core.job.UnitSystem;
@@ -20,7 +21,6 @@ public final class PaperCard {
     private static final double FOOT = 50;
     private static final double SMALL = 8.5;
     private static final double GREY = 0.65;
-    private static final String KEY = "In brackets: the truth lies there eight times in ten.";
 
     private final PDDocument document;
     private final Typefaces faces;
@@ -51,7 +51,7 @@ public final class PaperCard {
             PDPage page = new PDPage(sheet);
             document.addPage(page);
             try (Pencil pencil = new Pencil(document, page, faces)) {
-                edges(pencil, view.title(), i + 1, pages.size());
+                edges(pencil, view, i + 1, pages.size());
                 pages.get(i).forEach(set -> draw(pencil, set));
             }
         }
@@ -63,12 +63,12 @@ public final class PaperCard {
     }
 
     /** Head and foot: the card's name from the second page on, what the brackets mean, and the page's number. */
-    private void edges(Pencil pencil, String title, int number, int count) {
+    private void edges(Pencil pencil, CardView view, int number, int count) {
         double foot = sheet.getHeight() - FOOT + 24;
         String page = "page " + number + " of " + count;
-        pencil.text(KEY, SIDE, foot, false, SMALL, GREY);
+        pencil.text(view.hasIntervals() ? Footnotes.KEY : "", SIDE, foot, false, SMALL, GREY);
         pencil.text(page, SIDE + width - pencil.width(page, false, SMALL), foot, false, SMALL, GREY);
-        String head = number == 1 ? "Job card" : firstLine(title);
+        String head = number == 1 ? "Job card" : firstLine(view.title());
         pencil.text(head, SIDE, TOP - 16, false, SMALL, GREY);
     }
 
