@@ -3,7 +3,6 @@ package org.strawblue.app.proof;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.hipparchus.complex.Complex;
 import org.strawblue.core.colour.Illuminant;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.colour.Planck;
@@ -14,6 +13,7 @@ import org.strawblue.core.oxide.FilmGrowth;
 import org.strawblue.core.oxide.FilmPalette;
 import org.strawblue.core.oxide.GrowthLaw;
 import org.strawblue.core.oxide.GrowthLaws;
+import org.strawblue.core.oxide.Index;
 import org.strawblue.core.oxide.OpticalConstants;
 import org.strawblue.core.oxide.TemperFilm;
 import org.strawblue.core.oxide.ThinFilm;
@@ -69,14 +69,14 @@ final class ColourOperations {
 
     private static Result surface(Inputs in) {
         return Result.number(
-                ThinFilm.reflectance(1, new Complex(in.number("index")), List.of(), in.si("angle", Dimension.ANGLE)));
+                ThinFilm.reflectance(1, Index.clear(in.number("index")), List.of(), in.si("angle", Dimension.ANGLE)));
     }
 
     /** A quarter wave of one clear material on another. */
     private static Result coated(Inputs in) {
         double index = in.number("coating");
-        ThinFilm.Layer layer = new ThinFilm.Layer(new Complex(index), 1 / (4 * index));
-        return Result.number(ThinFilm.reflectance(1, new Complex(in.number("index")), List.of(layer), 0));
+        ThinFilm.Layer layer = new ThinFilm.Layer(Index.clear(index), 1 / (4 * index));
+        return Result.number(ThinFilm.reflectance(1, Index.clear(in.number("index")), List.of(layer), 0));
     }
 
     private static double metal(OpticalConstants material, Inputs in) {
@@ -115,7 +115,7 @@ final class ColourOperations {
     /** Control: λ/4n for the colour that is missing, as if the metal turned no phase. */
     private static Result quarterWave(Inputs in) {
         double wavelength = in.length("wavelength");
-        double index = OpticalConstants.magnetite().index(wavelength).getReal();
+        double index = OpticalConstants.magnetite().index(wavelength).n();
         return Result.of(Quantity.length(wavelength / (4 * index)));
     }
 }

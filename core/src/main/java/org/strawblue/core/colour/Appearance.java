@@ -1,9 +1,5 @@
 package org.strawblue.core.colour;
 
-import org.hipparchus.linear.LUDecomposition;
-import org.hipparchus.linear.MatrixUtils;
-import org.hipparchus.linear.RealMatrix;
-
 /**
  * How a surface looks in one light, to an eye used to that light.
  *
@@ -23,7 +19,7 @@ public final class Appearance {
 
     /** The colour as it would look in daylight. */
     public Tristimulus adapted(Tristimulus seen) {
-        return Tristimulus.of(Srgb.times(adaptation, seen.vector()));
+        return Tristimulus.of(Matrix3.times(adaptation, seen.vector()));
     }
 
     public Lab lab(Tristimulus seen) {
@@ -43,18 +39,10 @@ public final class Appearance {
     }
 
     private static double[][] adaptation(Tristimulus white) {
-        RealMatrix bradford = MatrixUtils.createRealMatrix(Figures.matrix("bradford"));
-        double[] from = bradford.operate(white.vector());
-        double[] to = bradford.operate(DAYLIGHT.vector());
-        double[] gain = new double[3];
-        for (int i = 0; i < 3; i++) {
-            gain[i] = to[i] / from[i];
-        }
-        return new LUDecomposition(bradford)
-                .getSolver()
-                .getInverse()
-                .multiply(MatrixUtils.createRealDiagonalMatrix(gain))
-                .multiply(bradford)
-                .getData();
+        double[][] bradford = Figures.matrix("bradford");
+        double[] from = Matrix3.times(bradford, white.vector());
+        double[] to = Matrix3.times(bradford, DAYLIGHT.vector());
+        double[] gain = {to[0] / from[0], to[1] / from[1], to[2] / from[2]};
+        return Matrix3.times(Matrix3.inverse(bradford), Matrix3.times(Matrix3.diagonal(gain), bradford));
     }
 }

@@ -13,7 +13,7 @@ public final class Srgb {
 
     /** Linear red, green and blue of a colour under daylight, Y = 1 for white; may lie outside 0…1. */
     public static double[] linear(Tristimulus colour) {
-        return times(MATRIX, colour.vector());
+        return Matrix3.times(MATRIX, colour.vector());
     }
 
     /** "#rrggbb" of a colour under daylight, Y = 1 for white. */
@@ -36,13 +36,5 @@ public final class Srgb {
 
     private static String twoDigits(int value) {
         return (value < 16 ? "0" : "") + Integer.toHexString(value);
-    }
-
-    static double[] times(double[][] m, double[] v) {
-        double[] out = new double[3];
-        for (int i = 0; i < 3; i++) {
-            out[i] = m[i][0] * v[0] + m[i][1] * v[1] + m[i][2] * v[2];
-        }
-        return out;
     }
 }

@@ -2,15 +2,14 @@ package org.strawblue.core.oxide;
 
 import org.hipparchus.analysis.interpolation.LinearInterpolator;
 import org.hipparchus.analysis.polynomials.PolynomialSplineFunction;
-import org.hipparchus.complex.Complex;
 import org.strawblue.core.table.Row;
 import org.strawblue.core.table.Table;
 
-/** The complex refractive index N = n + ik of a material by wavelength [m]. */
+/** The {@link Index} of a material by wavelength [m]. */
 @FunctionalInterface
 public interface OpticalConstants {
 
-    Complex index(double wavelength);
+    Index index(double wavelength);
 
     /** Iron, by Johnson and Christy; 342 to 821 nm. */
     static OpticalConstants iron() {
@@ -22,15 +21,15 @@ public interface OpticalConstants {
         OpticalConstants ordinary = table("hematite_ordinary.csv");
         OpticalConstants extraordinary = table("hematite_extraordinary.csv");
         return wavelength -> {
-            Complex o = ordinary.index(wavelength);
-            Complex e = extraordinary.index(wavelength);
-            return o.multiply(o).multiply(2).add(e.multiply(e)).divide(3).sqrt();
+            Phasor o = ordinary.index(wavelength).permittivity();
+            Phasor e = extraordinary.index(wavelength).permittivity();
+            return Index.ofPermittivity(o.times(2).plus(e).times(1.0 / 3));
         };
     }
 
     /** Magnetite as this program takes it: one index over the visible; see {@code film.csv}. */
     static OpticalConstants magnetite() {
-        Complex index = new Complex(Film.number("magnetite_n"), Film.number("magnetite_k"));
+        Index index = new Index(Film.number("magnetite_n"), Film.number("magnetite_k"));
         return wavelength -> index;
     }
 
@@ -51,6 +50,6 @@ public interface OpticalConstants {
         }
         PolynomialSplineFunction real = new LinearInterpolator().interpolate(nm, n);
         PolynomialSplineFunction imaginary = new LinearInterpolator().interpolate(nm, k);
-        return wavelength -> new Complex(real.value(wavelength * 1e9), imaginary.value(wavelength * 1e9));
+        return wavelength -> new Index(real.value(wavelength * 1e9), imaginary.value(wavelength * 1e9));
     }
 }

@@ -2,7 +2,6 @@ package org.strawblue.core.oxide;
 
 import java.util.Arrays;
 import java.util.List;
-import org.hipparchus.complex.Complex;
 import org.strawblue.core.colour.StandardObserver;
 
 /**
@@ -50,7 +49,7 @@ public record TemperFilm(OpticalConstants steel, OpticalConstants inner, Optical
     }
 
     private static OpticalConstants sampled(OpticalConstants material, double[] wavelengths) {
-        Complex[] indices = Arrays.stream(wavelengths).mapToObj(material::index).toArray(Complex[]::new);
+        Index[] indices = Arrays.stream(wavelengths).mapToObj(material::index).toArray(Index[]::new);
         return wavelength -> indices[Arrays.binarySearch(wavelengths, wavelength)];
     }
 }

@@ -1,7 +1,6 @@
 package org.strawblue.core.oxide;
 
 import java.util.List;
-import org.hipparchus.complex.Complex;
 
 /**
  * Light on a stack of thin films, by the exact characteristic matrix.
@@ -12,46 +11,47 @@ import org.hipparchus.complex.Complex;
  */
 public final class ThinFilm {
 
-    private static final Complex MINUS_I = Complex.I.negate();
-
     private ThinFilm() {}
 
-    /** One layer: complex index, thickness [m]. */
-    public record Layer(Complex index, double thickness) {}
+    /** One layer: complex index n + ik, thickness [m]. */
+    public record Layer(Index index, double thickness) {}
 
     /** Reflectance of unpolarised light in air at an angle [rad] from the normal; layers from the metal outwards. */
-    public static double reflectance(double wavelength, Complex substrate, List<Layer> layers, double angle) {
+    public static double reflectance(double wavelength, Index substrate, List<Layer> layers, double angle) {
         double s = reflectance(wavelength, substrate, layers, angle, false);
         return angle == 0 ? s : (s + reflectance(wavelength, substrate, layers, angle, true)) / 2;
     }
 
-    private static double reflectance(
-            double wavelength, Complex substrate, List<Layer> layers, double angle, boolean p) {
-        Complex b = Complex.ONE;
-        Complex c = admittance(substrate, angle, p);
+    private static double reflectance(double wavelength, Index substrate, List<Layer> layers, double angle, boolean p) {
+        Phasor b = Phasor.ONE;
+        Phasor c = admittance(substrate.phasor(), angle, p);
         for (Layer layer : layers) {
-            Complex cosine = cosine(layer.index(), angle);
-            Complex phase = layer.index().multiply(cosine).multiply(2 * Math.PI * layer.thickness() / wavelength);
-            Complex eta = admittance(layer.index(), angle, p);
-            Complex cos = phase.cos();
-            Complex sin = phase.sin().multiply(MINUS_I);
-            Complex next = cos.multiply(b).add(sin.divide(eta).multiply(c));
-            c = eta.multiply(sin).multiply(b).add(cos.multiply(c));
+            Phasor index = layer.index().phasor();
+            Phasor phase = index.times(cosine(index, angle)).times(2 * Math.PI * layer.thickness() / wavelength);
+            Phasor forth = phase.wave();
+            Phasor back = Phasor.ONE.over(forth);
+            Phasor cos = forth.plus(back).times(0.5);
+            Phasor minusISin = back.minus(forth).times(0.5);
+            Phasor eta = admittance(index, angle, p);
+            Phasor next = cos.times(b).plus(minusISin.over(eta).times(c));
+            c = eta.times(minusISin).times(b).plus(cos.times(c));
             b = next;
         }
-        Complex air = admittance(Complex.ONE, angle, p).multiply(b);
-        double amplitude = air.subtract(c).divide(air.add(c)).norm();
-        return amplitude * amplitude;
+        Phasor air = admittance(Phasor.ONE, angle, p).times(b);
+        return air.minus(c).over(air.plus(c)).square();
     }
 
-    private static Complex admittance(Complex index, double angle, boolean p) {
-        Complex cosine = cosine(index, angle);
-        return p ? index.divide(cosine) : index.multiply(cosine);
+    private static Phasor admittance(Phasor index, double angle, boolean p) {
+        Phasor cosine = cosine(index, angle);
+        return p ? index.over(cosine) : index.times(cosine);
     }
 
     /** cos θ in a medium, from the angle in air. */
-    private static Complex cosine(Complex index, double angle) {
-        Complex sine = new Complex(Math.sin(angle)).divide(index);
-        return Complex.ONE.subtract(sine.multiply(sine)).sqrt();
+    private static Phasor cosine(Phasor index, double angle) {
+        if (angle == 0) {
+            return Phasor.ONE;
+        }
+        Phasor sine = new Phasor(Math.sin(angle), 0).over(index);
+        return Phasor.ONE.minus(sine.times(sine)).root();
     }
 }

@@ -18,7 +18,7 @@ class ThinFilmTest {
     /** Fresnel: glass of 1.5 at 60° reflects 0.0892 of unpolarised light; straight on 0.04 (Hecht, Optics). */
     @Test
     void glass() {
-        Complex glass = new Complex(1.5);
+        Index glass = Index.clear(1.5);
         assertThat(ThinFilm.reflectance(GREEN, glass, List.of(), Math.toRadians(60)))
                 .isCloseTo(0.08919, within(1e-5));
         assertThat(ThinFilm.reflectance(GREEN, glass, List.of(), 0)).isCloseTo(0.04, within(1e-12));
@@ -29,26 +29,26 @@ class ThinFilmTest {
     void brewster() {
         double angle = Math.atan(1.5);
         double s = Math.pow((1 - 1.5 * 1.5) / (1 + 1.5 * 1.5), 2);
-        assertThat(ThinFilm.reflectance(GREEN, new Complex(1.5), List.of(), angle))
+        assertThat(ThinFilm.reflectance(GREEN, Index.clear(1.5), List.of(), angle))
                 .isCloseTo(s / 2, within(1e-12));
     }
 
     /** A quarter wave of MgF₂ on glass leaves ((n₀n_s − n²)/(n₀n_s + n²))² = 1.26 % (Hecht, Optics). */
     @Test
     void quarterWave() {
-        var layer = new ThinFilm.Layer(new Complex(1.38), GREEN / (4 * 1.38));
+        var layer = new ThinFilm.Layer(Index.clear(1.38), GREEN / (4 * 1.38));
         double expected = Math.pow((1.52 - 1.38 * 1.38) / (1.52 + 1.38 * 1.38), 2);
-        assertThat(ThinFilm.reflectance(GREEN, new Complex(1.52), List.of(layer), 0))
+        assertThat(ThinFilm.reflectance(GREEN, Index.clear(1.52), List.of(layer), 0))
                 .isCloseTo(expected, within(1e-12));
     }
 
-    record Stack(Complex substrate, Complex film, double thickness, double angle) {}
+    record Stack(Index substrate, Index film, double thickness, double angle) {}
 
     static Stream<Stack> stacks() {
         SplittableRandom random = new SplittableRandom(1889);
         return Stream.generate(() -> new Stack(
-                        new Complex(1 + 3 * random.nextDouble(), 4 * random.nextDouble()),
-                        new Complex(1.2 + 2 * random.nextDouble(), random.nextDouble()),
+                        new Index(1 + 3 * random.nextDouble(), 4 * random.nextDouble()),
+                        new Index(1.2 + 2 * random.nextDouble(), random.nextDouble()),
                         300e-9 * random.nextDouble(),
                         1.4 * random.nextDouble()))
                 .limit(50);
@@ -58,9 +58,11 @@ class ThinFilmTest {
     @ParameterizedTest
     @MethodSource("stacks")
     void theMatrixAgreesWithAirysSum(Stack s) {
-        Complex r01 = Complex.ONE.subtract(s.film).divide(Complex.ONE.add(s.film));
-        Complex r12 = s.film.subtract(s.substrate).divide(s.film.add(s.substrate));
-        Complex turn = s.film.multiply(4 * Math.PI * s.thickness / GREEN)
+        Complex film = new Complex(s.film.n(), s.film.k());
+        Complex substrate = new Complex(s.substrate.n(), s.substrate.k());
+        Complex r01 = Complex.ONE.subtract(film).divide(Complex.ONE.add(film));
+        Complex r12 = film.subtract(substrate).divide(film.add(substrate));
+        Complex turn = film.multiply(4 * Math.PI * s.thickness / GREEN)
                 .multiply(Complex.I)
                 .exp();
         Complex r = r01.add(r12.multiply(turn))
@@ -89,9 +91,9 @@ class ThinFilmTest {
 
     @Test
     void hematiteIsTheMeanOfItsRays() {
-        Complex index = OpticalConstants.hematite().index(600e-9);
-        assertThat(index.getReal()).isBetween(2.5, 3.2);
-        assertThat(index.getImaginary()).isBetween(0.0, 0.5);
+        Index index = OpticalConstants.hematite().index(600e-9);
+        assertThat(index.n()).isBetween(2.5, 3.2);
+        assertThat(index.k()).isBetween(0.0, 0.5);
     }
 
     @Test
