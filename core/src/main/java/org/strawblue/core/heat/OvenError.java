@@ -2,6 +2,7 @@ package org.strawblue.core.heat;
 
 import java.util.List;
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Dimension;
 
@@ -19,7 +20,8 @@ public final class OvenError {
     public static Estimate partTemperature(HeatSource source, PartShape shape, double set) {
         Traits traits = source.traits();
         double half = Math.hypot(
-                Math.hypot(Z80 * traits.offset(), rippleAtPart(source, shape, set)), traits.unevenness() / 2);
+                Math.hypot(Normal.HALF_OF_80 * traits.offset(), rippleAtPart(source, shape, set)),
+                traits.unevenness() / 2);
         return Estimate.of(Dimension.TEMPERATURE, set, set - half, set + half, List.of(traits.basis()));
     }
 
@@ -38,7 +40,4 @@ public final class OvenError {
         double transfer = exposure.flux(kelvin - 1.0 / 2) - exposure.flux(kelvin + 1.0 / 2);
         return SteelProperties.DENSITY * SteelProperties.specificHeat(kelvin) * shape.volumeOverSurface() / transfer;
     }
-
-    /** Half-width of the 80 % interval of a normal distribution, in standard deviations. */
-    private static final double Z80 = Math.sqrt(2) * org.hipparchus.special.Erf.erfInv(2 * 0.9 - 1);
 }

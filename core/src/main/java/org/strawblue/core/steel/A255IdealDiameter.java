@@ -5,6 +5,7 @@ import java.util.List;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Units;
 import org.strawblue.core.source.Basis;
@@ -72,7 +73,7 @@ public final class A255IdealDiameter {
     }
 
     private static Estimate estimate(double metres) {
-        double spread = Math.exp(Figures.Z80 * Figures.number("ideal-ln-sd"));
+        double spread = Math.exp(Normal.HALF_OF_80 * Figures.number("ideal-ln-sd"));
         return Estimate.of(Dimension.LENGTH, metres, metres / spread, metres * spread, BASIS);
     }
 

@@ -2,15 +2,14 @@ package org.strawblue.core.steel;
 
 import org.strawblue.core.estimate.Constants;
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.source.Basis;
 
-/** The single figures of hardening, and what turns a standard deviation into an 80 % interval. */
+/** The single figures of hardening. */
 final class Figures {
 
     static final Constants HARDENING = Constants.of(Figures.class, "hardening.csv");
-
-    /** Half-width of the 80 % interval of a normal distribution, in standard deviations. */
-    static final double Z80 = NormalShare.quantile(0.9);
 
     private Figures() {}
 
@@ -18,9 +17,8 @@ final class Figures {
         return HARDENING.number(key);
     }
 
-    static Estimate around(
-            Dimension dimension, double value, double standardDeviation, org.strawblue.core.source.Basis... bases) {
-        double half = Z80 * standardDeviation;
+    static Estimate around(Dimension dimension, double value, double standardDeviation, Basis... bases) {
+        double half = Normal.HALF_OF_80 * standardDeviation;
         return Estimate.of(dimension, value, value - half, value + half, bases);
     }
 }

@@ -9,6 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
@@ -124,13 +125,14 @@ public record Hardenability(Estimate critical, double lnSd, Optional<Estimate> c
     private static Opinion opinion(Estimate ideal) {
         return new Opinion(
                 Math.log(Figures.number("half-fo") * Math.pow(ideal.value() / 2, 2) / UndercooledAustenite.DIFFUSIVITY),
-                2 * Math.log(ideal.high() / ideal.low()) / (2 * Figures.Z80));
+                2 * Math.log(ideal.high() / ideal.low()) / (2 * Normal.HALF_OF_80));
     }
 
     private static Opinion opinion(Grade grade, Section section, Estimate size) {
         double low = seconds(grade, section, size.low());
         double high = seconds(grade, section, size.high());
-        return new Opinion(Math.log(seconds(grade, section, size.value())), Math.log(high / low) / (2 * Figures.Z80));
+        return new Opinion(
+                Math.log(seconds(grade, section, size.value())), Math.log(high / low) / (2 * Normal.HALF_OF_80));
     }
 
     private static double seconds(Grade grade, Section section, double diameter) {
@@ -179,7 +181,7 @@ public record Hardenability(Estimate critical, double lnSd, Optional<Estimate> c
     }
 
     private static Estimate estimate(Opinion opinion, TreeSet<Basis> bases) {
-        double spread = Math.exp(Figures.Z80 * opinion.sd);
+        double spread = Math.exp(Normal.HALF_OF_80 * opinion.sd);
         double value = Math.exp(opinion.ln);
         return Estimate.of(Dimension.TIME, value, value / spread, value * spread, bases);
     }

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.TreeSet;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.source.Basis;
 
@@ -25,7 +26,7 @@ record Hardness(Estimate full, Estimate half, double soft) {
 
     /** [HRC] where half temperature is reached in {@code ratio} of the critical time, its logarithm uncertain by {@code sd}. */
     Estimate at(double ratio, double sd, Collection<Basis> bases) {
-        double spread = Math.exp(Figures.Z80 * sd);
+        double spread = Math.exp(Normal.HALF_OF_80 * sd);
         double value = of(Hardenability.share(ratio));
         double down = value - of(Hardenability.share(ratio * spread));
         double up = of(Hardenability.share(ratio / spread)) - value;

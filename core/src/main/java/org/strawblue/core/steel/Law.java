@@ -108,16 +108,16 @@ public record Law(String name, Map<String, Double> terms, String source, Standin
 
     private static Map<String, Law> load() {
         Map<String, Map<String, Double>> terms = new HashMap<>();
-        Map<String, Row> firsts = new HashMap<>();
-        for (Row row : Table.of(Law.class, "laws.csv").rows()) {
+        List<Row> rows = Table.of(Law.class, "laws.csv").rows();
+        for (Row row : rows) {
             terms.computeIfAbsent(row.text("law"), k -> new HashMap<>()).put(row.text("term"), row.number("value"));
-            firsts.putIfAbsent(row.text("law"), row);
         }
         Map<String, Law> laws = new HashMap<>();
-        terms.forEach((name, of) -> {
-            Row row = firsts.get(name);
-            laws.put(name, new Law(name, of, row.text("source"), Standing.of(row.text("standing"))));
-        });
+        for (Row row : rows) {
+            String name = row.text("law");
+            Map<String, Double> of = terms.getOrDefault(name, Map.of());
+            laws.computeIfAbsent(name, k -> new Law(k, of, row.text("source"), Standing.of(row.text("standing"))));
+        }
         return laws;
     }
 }

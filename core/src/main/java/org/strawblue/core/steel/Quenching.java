@@ -6,6 +6,7 @@ import java.util.TreeSet;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.source.Basis;
@@ -35,7 +36,7 @@ public final class Quenching {
         this.cooling = cool(body, bath, bath.strength().value(), hot);
         double weak = cool(body, bath, bath.strength().low(), hot).atCentre();
         double strong = cool(body, bath, bath.strength().high(), hot).atCentre();
-        this.sd = Math.hypot(steel.lnSd(), Math.log(weak / strong) / (2 * Figures.Z80));
+        this.sd = Math.hypot(steel.lnSd(), Math.log(weak / strong) / (2 * Normal.HALF_OF_80));
     }
 
     private static Cooling cool(Cooling.Body body, Quenchant bath, double strength, double hot) {
@@ -70,7 +71,7 @@ public final class Quenching {
     /** Chance that a place with this half-temperature time [s] is hard. */
     private double chance(double seconds) {
         double allowed = steel.critical().value() * Hardenability.hardOverHalf();
-        return NormalShare.below(Math.log(allowed / seconds) / sd);
+        return Normal.below(Math.log(allowed / seconds) / sd);
     }
 
     private static Quenched.Verdict verdict(double through, double skin, Estimate centre, Estimate surface) {
@@ -90,7 +91,7 @@ public final class Quenching {
     private Estimate depth() {
         double half = shape.section() / 2;
         double scale = half / cooling.size();
-        double spread = Math.exp(Figures.Z80 * sd);
+        double spread = Math.exp(Normal.HALF_OF_80 * sd);
         double critical = steel.critical().value();
         return Estimate.of(
                 Dimension.LENGTH,

@@ -3,6 +3,7 @@ package org.strawblue.core.steel;
 import java.util.TreeSet;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.source.Basis;
 
@@ -32,7 +33,7 @@ public interface RetainedAustenite {
             double rate = LAW.get("rate");
             double value = left(start.value(), kelvin);
             double fromStart = rate * start.band().width() / 2;
-            double half = Math.hypot(fromStart, Figures.Z80 * Figures.number("retained-ln-sd"));
+            double half = Math.hypot(fromStart, Normal.HALF_OF_80 * Figures.number("retained-ln-sd"));
             TreeSet<Basis> bases = new TreeSet<>(start.bases());
             bases.add(LAW.basis("retained austenite by Koistinen and Marburger"));
             return Estimate.of(
