@@ -31,12 +31,14 @@ abstract class Answering implements Callable<Integer> {
         Optional<Sheet> sheet = ask(question);
         if (sheet.isEmpty()) {
             PrintWriter err = spec.commandLine().getErr();
-            err.print(new ProblemPrinter(parent.terminal().columns(), false).print(question.problems()));
+            err.print(new ProblemPrinter(
+                            parent.screen().columns(), parent.screen().colours())
+                    .print(question.problems()));
             err.flush();
             return ExitCode.BAD_INPUT;
         }
         PrintWriter out = spec.commandLine().getOut();
-        out.print(output.print(sheet.get(), parent.terminal()));
+        out.print(output.print(sheet.get(), parent.screen()));
         out.flush();
         return sheet.get().refused() ? ExitCode.REFUSED : ExitCode.FINE;
     }

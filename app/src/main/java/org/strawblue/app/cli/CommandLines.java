@@ -3,6 +3,7 @@ package org.strawblue.app.cli;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import org.strawblue.app.report.Screen;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -13,12 +14,12 @@ final class CommandLines {
 
     private CommandLines() {}
 
-    static CommandLine of(PrintWriter out, PrintWriter err, Terminal terminal) {
-        return new CommandLine(new Strawblue(terminal))
+    static CommandLine of(PrintWriter out, PrintWriter err, Screen screen) {
+        return new CommandLine(new Strawblue(screen))
                 .setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
-                .setUsageHelpWidth(terminal.columns())
+                .setUsageHelpWidth(screen.columns())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(CommandLines::misused)
                 .setExecutionExceptionHandler(CommandLines::failed);

@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import org.strawblue.app.report.Screen;
 
 /** Starts the command line. */
 public final class Main {
@@ -14,7 +15,8 @@ public final class Main {
     public static void main(String[] args) {
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
-        int code = CommandLines.of(out, err, Terminal.ofProcess()).execute(args);
+        Screen screen = Screen.detect(System.getenv(), Boolean.getBoolean("strawblue.terminal"));
+        int code = CommandLines.of(out, err, screen).execute(args);
         out.flush();
         err.flush();
         System.exit(code);

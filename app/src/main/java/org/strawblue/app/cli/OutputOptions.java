@@ -1,6 +1,8 @@
 package org.strawblue.app.cli;
 
-import org.strawblue.app.json.SheetJson;
+import org.strawblue.app.report.Screen;
+import org.strawblue.app.report.SheetJson;
+import org.strawblue.app.report.SheetText;
 import org.strawblue.app.service.Sheet;
 import org.strawblue.core.job.UnitSystem;
 import picocli.CommandLine.Option;
@@ -26,7 +28,7 @@ final class OutputOptions {
         return units;
     }
 
-    String print(Sheet sheet, Terminal terminal) {
-        return json ? SheetJson.of(sheet, units) : new SheetText(units, terminal).write(sheet);
+    String print(Sheet sheet, Screen screen) {
+        return json ? SheetJson.write(sheet, units) : SheetText.write(sheet, units, screen);
     }
 }

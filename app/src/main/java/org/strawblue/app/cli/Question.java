@@ -34,6 +34,10 @@ final class Question {
         this.units = units;
     }
 
+    UnitSystem units() {
+        return units;
+    }
+
     List<Problem> problems() {
         return problems;
     }

@@ -1,5 +1,6 @@
 package org.strawblue.app.cli;
 
+import org.strawblue.app.report.Screen;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -18,6 +19,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             TemperCommand.class,
             ColourCommand.class,
+            SpringCommand.class,
             GradesCommand.class,
             TableCommand.class,
             ProofCommand.class,
@@ -42,14 +44,14 @@ final class Strawblue implements Runnable {
     @Spec
     private CommandSpec spec;
 
-    private final Terminal terminal;
+    private final Screen screen;
 
-    Strawblue(Terminal terminal) {
-        this.terminal = terminal;
+    Strawblue(Screen screen) {
+        this.screen = screen;
     }
 
-    Terminal terminal() {
-        return terminal;
+    Screen screen() {
+        return screen;
     }
 
     @Override

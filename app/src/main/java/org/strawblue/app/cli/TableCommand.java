@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
             "Runs a command for each row of a CSV file and writes CSV: the columns that came, then the answer, then its"
                     + " finding. A bad row gets its finding and does not stop the rest.",
             "",
-            "temper   needs temperature, time, and grade or a composition (C, Mn, Si, ...); takes as_quenched, times;"
+            "temper   needs temperature, time, and grade or a composition (C, Mn, Si, ...); takes as_quenched, tempers;"
                     + " adds hrc, hrc_low, hrc_high",
             "colour   needs temperature, time; takes light, grade or Cr; adds name, nm, hex",
             "",
@@ -130,7 +130,7 @@ final class TableCommand implements Callable<Integer> {
 
     private int refuse(TableRun.Outcome outcome) {
         PrintWriter err = spec.commandLine().getErr();
-        err.print(new ProblemPrinter(parent.terminal().columns(), false).print(outcome.problems()));
+        err.print(new ProblemPrinter(parent.screen().columns(), parent.screen().colours()).print(outcome.problems()));
         err.flush();
         return ExitCode.BAD_INPUT;
     }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
+import org.strawblue.app.report.Screen;
 
 /**
  * Runs each command once and throws the output away, so that the launcher can record which classes they load and later
@@ -11,12 +12,14 @@ import java.util.List;
  */
 public final class Training {
 
+    private static final int COLUMNS = 80;
+
     private Training() {}
 
     public static void main(String[] args) {
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
         for (List<String> line : lines(Path.of(args[0]))) {
-            CommandLines.of(nowhere, nowhere, Terminal.ofProcess()).execute(line.toArray(String[]::new));
+            CommandLines.of(nowhere, nowhere, Screen.plain(COLUMNS)).execute(line.toArray(String[]::new));
         }
     }
 

@@ -52,7 +52,8 @@ public record JsonAmounts(JsonGenerator json, UnitSystem system) {
         json.writeEndObject();
     }
 
-    private void fields(Amount amount) throws IOException {
+    /** The fields of a number that is given, not estimated, into an object already begun. */
+    void fields(Amount amount) throws IOException {
         if (amount instanceof Quantity q) {
             Unit unit = unit(q.dimension());
             number("value", unit.fromSi(q.si()));

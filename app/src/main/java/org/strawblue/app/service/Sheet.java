@@ -2,8 +2,11 @@ package org.strawblue.app.service;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.source.Basis;
 
 /**
  * The answer to one question, ready to be printed in any form.
@@ -20,6 +23,17 @@ public record Sheet(String title, List<Entry> entries, List<Finding> findings) {
     /** Whether the question was understood, but cannot or must not be answered as asked. */
     public boolean refused() {
         return findings.stream().anyMatch(Finding.Stop.class::isInstance);
+    }
+
+    /** Everything its numbers rest on. */
+    public SortedSet<Basis> bases() {
+        SortedSet<Basis> all = new TreeSet<>();
+        entries.forEach(e -> {
+            if (e instanceof Entry.Number number) {
+                all.addAll(number.estimate().bases());
+            }
+        });
+        return all;
     }
 
     public static Builder titled(String title) {

@@ -38,11 +38,13 @@ record Heading(String column, Optional<Unit> unit) {
             return Optional.of(new Heading(raw.equals("T") ? "temperature" : "time", Optional.empty()));
         }
         Matcher brackets = BRACKETS.matcher(raw);
-        return brackets.find()
-                ? bracketed(
-                        brackets.replaceAll(" ").replace(" - ", " ").strip(),
-                        brackets.toMatchResult().group(1))
-                : plain(raw);
+        if (!brackets.find()) {
+            return plain(raw);
+        }
+        String unit = brackets.group(1);
+        String name = raw.substring(0, brackets.start()) + " "
+                + raw.substring(brackets.end()).replace("-", " ");
+        return bracketed(name.strip(), unit);
     }
 
     private static Optional<Heading> bracketed(String name, String unit) {

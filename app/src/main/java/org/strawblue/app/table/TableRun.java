@@ -71,6 +71,7 @@ public final class TableRun {
                         .fieldSeparator(separator)
                         .allowExtraFields(true)
                         .allowMissingFields(true)
+                        .allowUnclosedQuote(false)
                         .ofCsvRecord(in);
                 CsvWriter writer = CsvWriter.builder().fieldSeparator(separator).build(out)) {
             problems = all(file, csv.iterator(), writer);

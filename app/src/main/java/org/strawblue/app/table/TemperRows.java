@@ -39,13 +39,13 @@ final class TemperRows implements RowQuestion {
     public RowAnswer ask(Cells cells) {
         double kelvin = cells.needed("temperature");
         double seconds = cells.needed("time");
-        double times = cells.si("times").orElse(1);
+        double times = cells.si("tempers").orElse(1);
         Optional<Answer<TemperingLaw>> law = law(cells);
         if (!cells.faults().isEmpty() || law.isEmpty()) {
             return RowAnswer.NONE;
         }
         if (!(kelvin > 0 && seconds > 0 && times >= 1)) {
-            cells.fault("time must be more than 0, times 1 or more");
+            cells.fault("time must be more than 0, tempers 1 or more");
             return RowAnswer.NONE;
         }
         Temper temper = new Temper(kelvin, seconds);
