@@ -194,10 +194,10 @@ final class SpringRow {
     /** The cell, unless it is blank or says that it is not known. */
     private Optional<String> cell(String key) {
         Integer column = columns.get(key);
-        boolean there = column != null && column < row.getFieldCount();
-        return there
-                ? Optional.of(row.getField(column).strip()).filter(s -> !s.isEmpty() && !QuantityReader.notKnown(s))
-                : Optional.empty();
+        if (column == null || column >= row.getFieldCount()) {
+            return Optional.empty();
+        }
+        return Optional.of(row.getField(column).strip()).filter(s -> !s.isEmpty() && !QuantityReader.notKnown(s));
     }
 
     private String name() {
