@@ -62,7 +62,7 @@ public final class TerminalCard {
         out.faint(0, number, step.stage() + (step.part().isBlank() ? "" : " · " + step.part()));
         out.strong(STEP_INDENT, step.lead().in(system));
         step.then().forEach(t -> out.hanging(STEP_INDENT, "", t.in(system)));
-        step.hazards().forEach(h -> out.hanging(STEP_INDENT, "▲ ", h));
+        step.hazards().forEach(h -> out.hanging(STEP_INDENT, "▲ ", "Danger. " + h));
         if (!step.figures().isEmpty()) {
             out.gap();
             figures(step.figures());
@@ -94,7 +94,7 @@ public final class TerminalCard {
 
     private void finding(int indent, FindingView f) {
         String sign = f.weight() == Weight.NOTE ? "" : "▲ ";
-        out.strong(indent, sign + f.word() + ": " + f.what().in(system));
+        out.strong(indent, sign + f.word() + ". " + f.what().in(system));
         for (Text text : List.of(f.why(), f.remedy())) {
             if (!text.isBlank()) {
                 out.hanging(indent + 2, text == f.remedy() ? "→ " : "", text.in(system));

@@ -36,7 +36,7 @@ class TerminalCardTest {
     void aCautionStandsAtItsStepBeforeTheNumbers() {
         String text = plain(SampleCard.plunger(), 100);
         int harden = text.indexOf(" 2  Harden");
-        int danger = text.indexOf("▲ Hot oil can flash");
+        int danger = text.indexOf("▲ Danger. Hot oil can flash");
         int number = text.indexOf("heat-through before the soak counts");
         assertThat(harden).isPositive().isLessThan(danger);
         assertThat(danger).isLessThan(number);
@@ -54,7 +54,7 @@ class TerminalCardTest {
     void aRefusalComesFirstWithReasonAndRemedy() {
         String text = flat(plain(SampleCard.refused(), 80));
         assertThat(text).contains("NOT TO BE DONE AS ASKED");
-        assertThat(text.indexOf("Stop: This steel cannot reach")).isLessThan(text.indexOf("Pin: mild steel"));
+        assertThat(text.indexOf("Stop. This steel cannot reach")).isLessThan(text.indexOf("Pin: mild steel"));
         assertThat(text).contains("→ Make it of O1 or silver steel");
     }
 
