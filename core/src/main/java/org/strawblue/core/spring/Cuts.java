@@ -23,13 +23,16 @@ final class Cuts {
     }
 
     private static void addTo(List<Cut> cuts, Coil coil, boolean atFirst) {
+        EndType old = atFirst ? coil.ends().first() : coil.ends().second();
         for (EndType end : EndType.values()) {
             if (end.ground() && coil.wire() < GROUND_FROM) {
                 continue;
             }
             double inactive = new Cut(0, atFirst, end).ends(coil.ends()).inactive();
-            for (int i = 1; coil.total() - i * STEP - inactive >= LEAST_ACTIVE; i++) {
-                cuts.add(new Cut(i * STEP, atFirst, end));
+            // what is left of a closed coil lies dead; only once all of it is off does an open end begin
+            double least = end.closed() ? STEP : Math.max(STEP, old.inactive());
+            for (double off = least; coil.total() - off - inactive >= LEAST_ACTIVE; off += STEP) {
+                cuts.add(new Cut(off, atFirst, end));
             }
         }
     }

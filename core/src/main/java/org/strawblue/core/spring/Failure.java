@@ -1,7 +1,6 @@
 package org.strawblue.core.spring;
 
 import java.util.Optional;
-import org.strawblue.core.quantity.Amount;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.quantity.Quantity;
@@ -9,31 +8,21 @@ import org.strawblue.core.quantity.Quantity;
 /** Puts into words by how much a spring of given sizes breaks a limit of its pocket. */
 record Failure(Coil coil, Duty duty, Optional<Cut> cut) {
 
-    /** @param evenSo whether the uncut spring breaks the same limit */
-    Phrase of(Limit limit, boolean evenSo) {
+    Phrase of(Limit limit) {
         Phrase plain = plain(limit);
-        if (cut.isEmpty()) {
-            return plain;
-        }
-        Quantity coils = Quantity.number(coil.total());
-        return evenSo
-                ? join(plain, " even cut to {} coils", coils)
-                : join(Phrase.of("cut to {} coils: ", coils), plain);
+        return cut.isPresent() ? join(Phrase.of("cut to {} coils: ", Quantity.number(coil.total())), plain) : plain;
     }
 
     private Phrase plain(Limit limit) {
         return switch (limit) {
             case REACHES ->
                 Phrase.of("slack at rest: {} long where the pocket is {}", length(coil.free()), length(duty.atRest()));
-            case FIRM_AT_REST ->
-                Phrase.of("too soft by {} at rest", force(duty.restForce().low() - atRest()));
+            case FIRM_AT_REST -> soft("at rest", duty.restForce().low() - atRest());
             case SOFT_AT_REST ->
                 Phrase.of(
                         "too strong by {} at rest",
                         force(atRest() - duty.restForce().high()));
-            case FIRM_AT_FULL_TRAVEL ->
-                Phrase.of(
-                        "too soft by {} at full travel", force(duty.fullForce().low() - atFull()));
+            case FIRM_AT_FULL_TRAVEL -> soft("at full travel", duty.fullForce().low() - atFull());
             case SOFT_AT_FULL_TRAVEL ->
                 Phrase.of(
                         "too strong by {} at full travel",
@@ -51,6 +40,11 @@ record Failure(Coil coil, Duty duty, Optional<Cut> cut) {
                         stress(),
                         stress(duty.allowable()));
         };
+    }
+
+    private Phrase soft(String where, double by) {
+        String rest = cut.isPresent() ? "" : ", and softer still if cut";
+        return Phrase.of("too soft by {} " + where + rest, force(by));
     }
 
     private Phrase solid() {
@@ -106,10 +100,6 @@ record Failure(Coil coil, Duty duty, Optional<Cut> cut) {
 
     private static Quantity force(double newtons) {
         return Quantity.force(newtons);
-    }
-
-    private static Phrase join(Phrase first, String template, Amount amount) {
-        return join(first, Phrase.of(template, amount));
     }
 
     private static Phrase join(Phrase first, Phrase second) {

@@ -41,11 +41,7 @@ final class SpringTrial {
         }
         Duty duty = Duty.of(pocket, whole.moduli(), whole.allowable().orElseThrow());
         Way asItIs = way(Optional.empty(), Margins.of(whole.nominal(), duty), duty);
-        List<Phrase> beyondCutting = beyondCutting(asItIs, duty);
-        if (!beyondCutting.isEmpty()) {
-            return new SpringVerdict(whole, asItIs.probability(), beyondCutting, List.of());
-        }
-        Way best = best(ways(asItIs, duty));
+        Way best = beyondCutting(asItIs.margins(), duty) ? asItIs : best(ways(asItIs, duty));
         boolean worthAsking = best.probability() >= HOPELESS || best.margins().kept();
         double probability = worthAsking ? WorkingProbability.fine().of(inputs, best.cut(), duty) : best.probability();
         CompressionSpring state = CompressionSpring.of(spring, best.cut(), whole.material(), whole.moduli());
@@ -91,16 +87,16 @@ final class SpringTrial {
                         Quantity.length(coil.wire())));
     }
 
-    /** Broken limits that a shorter spring would break as well. */
-    private List<Phrase> beyondCutting(Way asItIs, Duty duty) {
-        Coil coil = whole.nominal();
-        Failure failure = new Failure(coil, duty, Optional.empty());
-        return broken(asItIs.margins()).stream()
-                .filter(l -> l == Limit.REACHES
-                        || l == Limit.GOES_OVER_ROD
-                        || l == Limit.CLEARS_BORE && coil.outside() > duty.bore())
-                .map(l -> failure.of(l, false))
-                .toList();
+    /**
+     * Whether it breaks a limit that every cut would break as well. Softness is one: at a given length a cut spring
+     * pushes less, since what it loses in free length weighs more than what it gains in stiffness.
+     */
+    private boolean beyondCutting(Margins margins, Duty duty) {
+        return margins.get(Limit.REACHES) < 0
+                || margins.get(Limit.FIRM_AT_REST) < 0
+                || margins.get(Limit.FIRM_AT_FULL_TRAVEL) < 0
+                || margins.get(Limit.GOES_OVER_ROD) < 0
+                || whole.nominal().outside() > duty.bore();
     }
 
     private Way way(Optional<Cut> cut, Margins margins, Duty duty) {
@@ -124,23 +120,29 @@ final class SpringTrial {
                 .orElse(likeliest);
     }
 
+    /** What the uncut spring breaks, and what stands in the way of the best cut. */
     private List<Phrase> failures(Way asItIs, Way best, Duty duty) {
         if (best.margins().kept()) {
             return List.of();
         }
-        List<Phrase> all = new ArrayList<>();
-        for (Limit limit : broken(asItIs.margins())) {
-            boolean told = best.cut().isPresent() && best.margins().get(limit) < 0;
-            if (!told) {
-                all.add(new Failure(inputs.nominal(Optional.empty()), duty, Optional.empty()).of(limit, false));
-            }
-        }
+        List<Phrase> all = new ArrayList<>(asItIs(asItIs, duty));
         if (best.cut().isPresent()) {
-            Failure failure = new Failure(inputs.nominal(best.cut()), duty, best.cut());
-            broken(best.margins())
-                    .forEach(l -> all.add(failure.of(l, asItIs.margins().get(l) < 0)));
+            broken(best.margins()).stream()
+                    .filter(l -> asItIs.margins().get(l) >= 0)
+                    .findFirst()
+                    .ifPresent(l -> all.add(new Failure(inputs.nominal(best.cut()), duty, best.cut()).of(l)));
         }
         return all;
+    }
+
+    /** A slack spring is soft by that alone; it need not be said twice. */
+    private List<Phrase> asItIs(Way way, Duty duty) {
+        boolean slack = way.margins().get(Limit.REACHES) < 0;
+        Failure failure = new Failure(whole.nominal(), duty, Optional.empty());
+        return broken(way.margins()).stream()
+                .filter(l -> !slack || l != Limit.FIRM_AT_REST && l != Limit.FIRM_AT_FULL_TRAVEL)
+                .map(failure::of)
+                .toList();
     }
 
     private static List<Limit> broken(Margins margins) {
