@@ -18,7 +18,7 @@ import org.strawblue.core.spring.MeasuredSpring;
 public final class DrawerReader {
 
     private static final List<Field> FIELDS = Field.of("spring");
-    private static final Lexicon KEYS = Field.lexicon(FIELDS);
+    private static final Lexicon KEYS = Field.lexicon("spring");
 
     private final TextFile file;
     private final Desk desk = new Desk();

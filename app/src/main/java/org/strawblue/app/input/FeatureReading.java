@@ -2,7 +2,9 @@ package org.strawblue.app.input;
 
 import java.util.Map;
 import java.util.Optional;
+import org.strawblue.core.fit.Limits;
 import org.strawblue.core.part.Feature;
+import org.strawblue.core.quantity.Band;
 
 /** Reads one size of a part that must be right when all is done. */
 final class FeatureReading {
@@ -27,8 +29,20 @@ final class FeatureReading {
         if (kind.isEmpty() || size.isEmpty() || !matches(kind.get(), size.get())) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Feature(name, kind.get(), size.get().nominal(), size.get().limits()));
+        return limits(size.get())
+                .map(l -> new Feature(name, kind.get(), size.get().nominal(), l));
+    }
+
+    /** The limits written out, or those of the fit; absent where the fit has none in the tables. */
+    private Optional<Optional<Band>> limits(Size size) {
+        if (size.fit().isEmpty()) {
+            return Optional.of(size.limits());
+        }
+        String fit = size.fit().get();
+        return section.scalar("size")
+                .flatMap(s -> Named.find(
+                        s, x -> Limits.of(size.nominal(), fit), "a size and fit such as 6 mm h6", section.desk()))
+                .map(Optional::of);
     }
 
     /** Small letters are for shafts, capitals for holes. */

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.strawblue.core.job.UnitSystem;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
@@ -32,6 +33,8 @@ record Field(
     private static final List<Field> ALL =
             Table.of(Field.class, "fields.csv").rows().stream().map(Field::of).toList();
 
+    private static final Map<String, Lexicon> LEXICONS = new ConcurrentHashMap<>();
+
     static List<Field> all() {
         return ALL;
     }
@@ -49,9 +52,13 @@ record Field(
     }
 
     /** The keys of a section with their other forms. */
-    static Lexicon lexicon(List<Field> fields) {
+    static Lexicon lexicon(String section) {
+        return LEXICONS.computeIfAbsent(section, Field::words);
+    }
+
+    private static Lexicon words(String section) {
         Map<String, List<String>> words = new LinkedHashMap<>();
-        fields.forEach(f -> words.put(f.key, f.also));
+        of(section).forEach(f -> words.put(f.key, f.also));
         return new Lexicon(words);
     }
 

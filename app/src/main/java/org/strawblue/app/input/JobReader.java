@@ -42,7 +42,10 @@ public final class JobReader {
     private Read<Job> job(Optional<Path> path) {
         Read<YamlNode> tree = YamlTree.read(file);
         tree.problems().forEach(desk::problem);
-        Optional<Job> job = tree.value().map(root -> job(new Section("job", "", root, desk), path));
+        Optional<Job> job = tree.value()
+                .map(root -> new Section("job", "", root, desk))
+                .filter(Section::isGroup)
+                .map(root -> job(root, path));
         return new Read<>(desk.clean() ? job : Optional.empty(), desk.problems(), desk.notes());
     }
 

@@ -29,9 +29,10 @@ final class Misread extends Exception {
     }
 
     <T> Reading.Fault<T> fault(String text) {
-        int end = Math.min(Math.max(to, from), text.length());
-        int start = Math.min(from, end);
-        String read = start == end ? text.strip() : text.substring(start, end).strip();
+        boolean atEnd = from >= text.stripTrailing().length(); // something is missing: the whole is shown
+        int start = atEnd ? 0 : from;
+        int end = atEnd ? text.length() : Math.min(Math.max(to, from), text.length());
+        String read = text.substring(start, end).strip();
         return new Reading.Fault<>(
                 start, end, read, expected, Optional.of(nearest).filter(n -> !n.isEmpty()), remedy);
     }

@@ -45,7 +45,7 @@ final class Section {
     }
 
     private void sort(YamlNode.MapNode map) {
-        Lexicon known = Field.lexicon(Field.of(name));
+        Lexicon known = Field.lexicon(name);
         for (YamlNode.Entry entry : map.entries()) {
             Optional<String> key = known.find(entry.key().text());
             if (key.isEmpty()) {
@@ -83,6 +83,11 @@ final class Section {
 
     private String keys() {
         return Field.of(name).stream().map(Field::key).collect(Collectors.joining(", "));
+    }
+
+    /** Whether there is anything to read: what stands here is a group of keys. */
+    boolean isGroup() {
+        return node instanceof YamlNode.MapNode;
     }
 
     boolean has(String key) {
@@ -240,7 +245,7 @@ final class Section {
 
     Optional<Section> group(String key) {
         String family = Field.of(name, key).family().orElseThrow();
-        return value(key).map(v -> new Section(family, path(key), v, desk));
+        return value(key).map(v -> new Section(family, path(key), v, desk)).filter(Section::isGroup);
     }
 
     /** A list of groups; a single group counts as a list of one. */
@@ -249,7 +254,10 @@ final class Section {
         List<Section> groups = new ArrayList<>();
         for (YamlNode item : items(key)) {
             String called = title(item).orElse(Integer.toString(groups.size() + 1));
-            groups.add(new Section(family, path(key) + " / " + called, item, desk));
+            Section group = new Section(family, path(key) + " / " + called, item, desk);
+            if (group.isGroup()) {
+                groups.add(group);
+            }
         }
         return groups;
     }

@@ -59,7 +59,7 @@ final class ShopReading {
                 ? new YamlNode.MapNode(
                         List.of(new YamlNode.Entry(new YamlNode.Scalar("kind", item.place()), scalar)), item.place())
                 : item;
-        return Optional.of(new Section(section, shop.path(key), group, desk));
+        return Optional.of(new Section(section, shop.path(key), group, desk)).filter(Section::isGroup);
     }
 
     private Optional<HeatSource> heat(Section s) {

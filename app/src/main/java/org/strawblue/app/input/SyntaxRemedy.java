@@ -16,6 +16,9 @@ final class SyntaxRemedy {
         if (here.startsWith("\t") || before.contains("\t")) {
             return "Indent with spaces, not tabs.";
         }
+        if (before.indexOf('"') >= 0 || before.indexOf('\'') >= 0 || said.contains("quoted")) {
+            return "Close the quote, and put the whole value inside: '1/4\"'.";
+        }
         if (said.contains("mapping values are not allowed")) {
             return "Two colons in one line, or the line above lacks its colon or stands further left: check both.";
         }
@@ -24,9 +27,6 @@ final class SyntaxRemedy {
         }
         if (said.contains("flow") || said.contains("',' or")) {
             return "Close the bracket, and put a comma between its items.";
-        }
-        if (before.indexOf('"') >= 0 || before.indexOf('\'') >= 0 || said.contains("quoted")) {
-            return "Close the quote, and put the whole value inside: '1/4\"'.";
         }
         if (said.contains("could not find expected ':'") || said.contains("simple key")) {
             return "Write a colon and a space after the key.";

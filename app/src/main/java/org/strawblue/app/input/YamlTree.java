@@ -162,15 +162,24 @@ final class YamlTree {
     }
 
     private static Problem syntax(TextFile file, MarkedYamlEngineException e) {
-        Place place = e.getProblemMark()
-                .map(m -> file.place(m.getLine() + 1, m.getColumn() + 1, m.getColumn() + 2))
-                .orElse(Place.of(file.name()));
+        Place found = place(file, e.getProblemMark());
+        // what is open to the end of the file is shown where it was opened
+        Place place = found.text().isBlank() ? place(file, e.getContextMark()) : found;
         int at = place.column() - 1;
-        String read = at >= 0 && at < place.text().length()
+        String rest = at >= 0 && at < place.text().length()
                 ? place.text().substring(at).strip()
-                : "end of line";
+                : "";
         return new Problem(
-                place, read, "lines of the form  key: value", Optional.empty(), SyntaxRemedy.of(place, e.getProblem()));
+                place,
+                rest.isEmpty() ? "end of line" : rest,
+                "lines of the form  key: value",
+                Optional.empty(),
+                SyntaxRemedy.of(place, e.getContext() + " " + e.getProblem()));
+    }
+
+    private static Place place(TextFile file, Optional<Mark> mark) {
+        return mark.map(m -> file.place(m.getLine() + 1, m.getColumn() + 1, m.getColumn() + 2))
+                .orElse(Place.of(file.name()));
     }
 
     private Stopped stop(Event event, String read, String expected, String remedy) {

@@ -51,15 +51,15 @@ record Heading(String column, Optional<Unit> unit) {
         return known(name).flatMap(column -> withUnit(column, unit));
     }
 
+    /** A unit at the end goes first: {@code time_s} is a time in seconds, not a number of times. */
     private static Optional<Heading> plain(String raw) {
-        Optional<String> whole = known(raw);
-        if (whole.isPresent()) {
-            return Optional.of(new Heading(whole.get(), Optional.empty()));
-        }
         int cut = Math.max(raw.lastIndexOf('_'), Math.max(raw.lastIndexOf(' '), raw.lastIndexOf('-')));
-        return cut < 1
+        Optional<Heading> split = cut < 1
                 ? Optional.empty()
                 : known(raw.substring(0, cut)).flatMap(column -> withUnit(column, raw.substring(cut + 1)));
+        return split.filter(h -> h.unit().isPresent())
+                .or(() -> known(raw).map(column -> new Heading(column, Optional.empty())))
+                .or(() -> split);
     }
 
     private static Optional<String> known(String name) {
