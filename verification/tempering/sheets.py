@@ -1,6 +1,6 @@
 """How far published tempering curves of one grade lie apart: each sheet against the mean of the others.
 
-    python3 sheets.py CURVES_DIR      (the folder of tempering_curves.csv and tempering_grades.csv)
+    python3 sheets.py CURVES_DIR      (the folder of tempering-curves.csv and tempering-grades.csv)
 
 The same interpolation as the program's: straight lines in the Hollomon-Jaffe parameter between points at most GAP apart.
 """
@@ -15,9 +15,9 @@ GAP = 140.0  # K between the points of a sheet that are joined
 
 
 def read(folder):
-    constants = {r["grade"]: float(r["exchange_constant"]) for r in rows(folder, "tempering_grades.csv")}
+    constants = {r["grade"]: float(r["exchange_constant"]) for r in rows(folder, "tempering-grades.csv")}
     sheets = collections.defaultdict(list)
-    for r in rows(folder, "tempering_curves.csv"):
+    for r in rows(folder, "tempering-curves.csv"):
         if r["temperature_c"]:
             t = float(r["hold_h"]) * float(r["tempers"])
             k = float(r["temperature_c"]) + 273.15
