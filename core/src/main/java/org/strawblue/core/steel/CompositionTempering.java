@@ -39,7 +39,11 @@ public final class CompositionTempering implements TemperingLaw, TemperingPrior 
         formula = CompositionFormula.of(steel);
         quenched = asQuenched.isEmpty()
                 ? Double.NaN
-                : A255Hardness.full().held(steel.c()).value().map(Estimate::value).orElse(Double.NaN);
+                : A255Hardness.full()
+                        .held(steel.c())
+                        .value()
+                        .map(Estimate::value)
+                        .orElse(Double.NaN);
         hardness = new TemperedHardness(NAME, this, coupons, asQuenched, HeatSpread.K_UNKNOWN, notes, List.of(FIT));
     }
 

@@ -29,6 +29,9 @@ record HeatSpread(double t0, double t1, double g, double l, double q, double r, 
     /** Half-width of the 80 % interval in standard deviations, nothing measured of this bar. */
     static final double K_UNKNOWN = TABLE.number("k_formula");
 
+    /** The same, the hardness as quenched known. */
+    static final double K_QUENCHED = TABLE.number("k_quenched");
+
     /** The same, test pieces of this bar or a published curve known. */
     static final double K_KNOWN = TABLE.number("k_known");
 

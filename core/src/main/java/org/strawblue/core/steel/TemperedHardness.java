@@ -26,7 +26,7 @@ final class TemperedHardness {
     private final Validity times;
 
     /**
-     * @param k half-width of the 80 % interval in standard deviations, nothing measured
+     * @param k half-width of the 80 % interval in standard deviations
      * @param standing findings that go with every answer
      */
     TemperedHardness(
@@ -39,7 +39,7 @@ final class TemperedHardness {
             List<Basis> bases) {
         this.prior = prior;
         this.pieces = TestPieces.of(prior, coupons, asQuenched);
-        this.halfWidths = pieces.none() ? k : HeatSpread.K_KNOWN;
+        this.halfWidths = k;
         this.standing = List.copyOf(standing);
         this.bases = new TreeSet<>(bases);
         this.temperatures = new Validity(law, "Tempering temperature", TemperingFigures.TEMPERATURES);

@@ -44,20 +44,13 @@ final class TestPieces {
             pieces.add(new Piece(z, prior.decades(coupon.temper().seconds()), coupon.hrc() - prior.mean(z), sd * sd));
         }
         asQuenched.ifPresent(hrc -> pieces.add(new Piece(
-                HeatSpread.QUENCHED_Z,
-                0,
-                hrc - prior.quenched(),
-                HeatSpread.QUENCHED_SD * HeatSpread.QUENCHED_SD)));
+                HeatSpread.QUENCHED_Z, 0, hrc - prior.quenched(), HeatSpread.QUENCHED_SD * HeatSpread.QUENCHED_SD)));
         pieces.removeIf(p -> Double.isNaN(p.departure()));
         return new TestPieces(prior, pieces);
     }
 
     boolean none() {
         return z.length == 0;
-    }
-
-    int size() {
-        return z.length;
     }
 
     /** What is added to the expected hardness [HRC]. */

@@ -173,14 +173,14 @@ class TemperingTest {
         assertTrue(answer.findings().stream().anyMatch(Finding.Note.class::isInstance));
     }
 
-    /** .31 % C heat of 1945, quenched to 46.5 instead of about 51: 47.5 after 15 min at 150 °C (tempering-data-raiipa). */
+    /** .31 % C heat of 1945, quenched to 46.5 instead of about 51: 42.5 after 15 min at 300 °C (tempering-data-raiipa). */
     @Test
     void aPoorQuenchShowsAfterTempering() {
         Steel steel = Steel.of(carbon(0.31, 0.52, 0.1));
-        double blind = after(steel, 200, 0.25).value();
-        Estimate told = after(steel.asQuenched(46.5), 200, 0.25);
+        double blind = after(steel, 300, 0.25).value();
+        Estimate told = after(steel.asQuenched(46.5), 300, 0.25);
         assertTrue(told.value() < blind - 1.5);
-        assertTrue(told.low() <= 48 && 48 <= told.high());
+        assertTrue(told.low() <= 42.5 && 42.5 <= told.high());
     }
 
     /** 0.56 % C heat of 1945, its 2.5 h curve known: 24 h at 300 °C gave 47.5 (tempering-data-raiipa). */
