@@ -27,20 +27,19 @@ public record CrayonChoice(double slick, double dry, Band proven) {
         if (best.isEmpty()) {
             return Answer.refused(buyStop(buy));
         }
-        boolean enough = best.get().overhang(wanted) <= buy.overhang(wanted) + gap(buy.slick);
+        boolean enough = best.get().overhang(wanted) <= buy.overhang(wanted) + gap(Rated.of(buy.slick).error);
         return enough ? Answer.of(best.get()) : Answer.of(best.get(), buyCaution(best.get(), buy));
     }
 
     /** Least reach beyond the band at both ends together; of equals, the widest pair. */
     private static Optional<CrayonChoice> best(Band wanted, List<Double> ratings) {
+        List<Rated> crayons = ratings.stream().map(Rated::of).toList();
         CrayonChoice best = null;
-        for (double slick : ratings) {
-            for (double dry : ratings) {
-                if (dry - slick < gap(slick)) {
-                    continue;
-                }
-                CrayonChoice pair = pair(slick, dry);
-                if (best == null || pair.better(best, wanted)) {
+        for (Rated slick : crayons) {
+            for (Rated dry : crayons) {
+                CrayonChoice pair = slick.with(dry);
+                boolean apart = dry.kelvin - slick.kelvin >= gap(slick.error);
+                if (apart && (best == null || pair.better(best, wanted))) {
                     best = pair;
                 }
             }
@@ -49,12 +48,22 @@ public record CrayonChoice(double slick, double dry, Band proven) {
     }
 
     /** Two crayons nearer together than the error of their difference prove nothing. */
-    private static double gap(double kelvin) {
-        return Math.sqrt(2) * error(kelvin);
+    private static double gap(double error) {
+        return Math.sqrt(2) * error;
     }
 
-    private static CrayonChoice pair(double slick, double dry) {
-        return new CrayonChoice(slick, dry, new Band(Dimension.TEMPERATURE, slick - error(slick), dry + error(dry)));
+    /** A rating and its error at 90 % [K]. */
+    private record Rated(double kelvin, double error) {
+
+        static Rated of(double kelvin) {
+            Estimate truth = new Crayons(List.of()).truth(kelvin);
+            return new Rated(kelvin, truth.high() - truth.value());
+        }
+
+        CrayonChoice with(Rated dry) {
+            return new CrayonChoice(
+                    kelvin, dry.kelvin, Band.between(Dimension.TEMPERATURE, kelvin - error, dry.kelvin + dry.error));
+        }
     }
 
     private boolean better(CrayonChoice other, Band wanted) {
@@ -67,11 +76,6 @@ public record CrayonChoice(double slick, double dry, Band proven) {
                 + Math.max(dry - wanted.high(), 0)
                 + Math.max(slick - wanted.high(), 0)
                 + Math.max(wanted.low() - dry, 0);
-    }
-
-    private static double error(double kelvin) {
-        Estimate truth = new Crayons(List.of()).truth(kelvin);
-        return truth.high() - truth.value();
     }
 
     private static Finding buyStop(CrayonChoice buy) {
