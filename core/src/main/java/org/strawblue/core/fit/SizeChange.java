@@ -5,26 +5,27 @@ import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.part.Feature;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.steel.Grade;
-import org.strawblue.core.steel.Property;
+import org.strawblue.core.steel.VolumeChange;
 
 /**
  * Δ = nominal · (a − s): what hardening and tempering do to one size.
  *
  * <p>a growth of a length as quenched [1], s what a low temper takes back [1]. A hole may open or close whatever the steel
- * does as a whole: its interval always holds both signs. Source: found growth of the grade; temper and holes from memory.
+ * does as a whole: its interval always holds both signs. Source: {@link VolumeChange}; temper and holes from memory.
  */
 public final class SizeChange {
 
     private static final Estimate TEMPER = Figures.ALL.estimate("temper_shrinks", Dimension.NUMBER);
     private static final Estimate UNKNOWN = Figures.ALL.estimate("change_unknown", Dimension.NUMBER);
+    private static final double ROOM = Figures.ALL.si("quenched_to", Dimension.TEMPERATURE);
     private static final double CLOSES = Figures.ALL.number("bore_closes");
     private static final double OPENS = Figures.ALL.number("bore_opens");
 
     private SizeChange() {}
 
-    /** Growth of a length as quenched [1]: what was found of the grade, else a wide guess. */
+    /** Growth of a length as quenched to room temperature [1]: found, computed, else a wide guess. */
     public static Estimate asQuenched(Grade grade) {
-        return grade.found(Property.SIZE_CHANGE).orElse(UNKNOWN);
+        return VolumeChange.length(grade, ROOM).value().orElse(UNKNOWN);
     }
 
     /** Change of a feature's size from before hardening to after tempering [m]. */

@@ -5,7 +5,7 @@ package org.strawblue.core.spring;
  * moment about the axis arises.
  *
  * <p>α helix angle free (0) and pressed (1), ν Poisson's ratio. The wire keeps its length, sin α₁ = p₁/ℓ with ℓ the
- * wire of one free coil. About 1.6 times {@link EndsHeld}. Within 3 % of the mean growth in finite elements. Source:
+ * wire of one free coil. About 1.6 times {@link EndsHeld}. Within 4 % of the mean growth in finite elements. Source:
  * derived in this project from the elastic rod, docs/science/springs.md; EN 13906-1's formula agrees within 2 %.
  */
 public record EndsFree() implements CoilGrowth {
