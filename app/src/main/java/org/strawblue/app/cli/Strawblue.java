@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
         },
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {
+            PlanCommand.class,
             TemperCommand.class,
             ColourCommand.class,
             SpringCommand.class,

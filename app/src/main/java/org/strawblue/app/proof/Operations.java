@@ -19,7 +19,6 @@ public final class Operations {
         topics.add(PyrometryOperations.all());
         topics.add(SpringOperations.all());
         topics.add(FitOperations.all());
-        topics.add(TemperingOperations.all());
         return topics;
     }
 

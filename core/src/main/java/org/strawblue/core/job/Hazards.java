@@ -30,7 +30,7 @@ public final class Hazards {
     private static Map<String, Hazard> load() {
         Map<String, Hazard> byKey = new LinkedHashMap<>();
         for (Row row : Table.of(Hazards.class, "hazards.csv").rows()) {
-            byKey.put(row.text("key"), new Hazard(row.text("key"), row.text("text")));
+            byKey.put(row.text("key"), new Hazard(row.text("key"), row.text("text"), row.text("again")));
         }
         return byKey;
     }

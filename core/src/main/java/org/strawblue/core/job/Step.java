@@ -32,4 +32,9 @@ public record Step(
         findings = List.copyOf(findings);
         pictures = List.copyOf(pictures);
     }
+
+    /** The same step with other cautions. */
+    public Step with(List<Hazard> others) {
+        return new Step(stage, part, lead, then, figures, reasons, others, findings, pictures);
+    }
 }

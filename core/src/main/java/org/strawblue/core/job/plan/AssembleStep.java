@@ -1,6 +1,5 @@
 package org.strawblue.core.job.plan;
 
-import java.util.List;
 import java.util.Optional;
 import org.strawblue.core.job.Job;
 import org.strawblue.core.job.Stage;
@@ -11,7 +10,7 @@ final class AssembleStep {
 
     private AssembleStep() {}
 
-    static Optional<Step> of(Job job, List<Step> before) {
+    static Optional<Step> of(Job job) {
         if (job.pockets().isEmpty() && job.parts().size() < 2) {
             return Optional.empty();
         }

@@ -13,7 +13,6 @@ import org.strawblue.core.quantity.Quantity;
 /** What to try after the quench and after the temper, with the means at hand. */
 final class ProveSteps {
 
-    /** The usual set of graded files [HRC] is not assumed to be complete: these are only where the job names none. */
     private ProveSteps() {}
 
     /** After the quench: is it hard at all? */
@@ -56,8 +55,7 @@ final class ProveSteps {
         } else if (wanted.high() < Practice.ordinaryFile().low() - Practice.fileMargin()) {
             step.lead("A new file should now bite, with effort, where it skated before.");
         } else {
-            step.lead(
-                    "A new file should still slip, but no longer ring like glass; look at the colour and the crayons.");
+            step.lead("A new file still slips at {} and proves nothing: go by the crayons, and by the colour.", wanted);
         }
         step.figure("Hardness to expect", hardness);
         if (files.isEmpty()) {

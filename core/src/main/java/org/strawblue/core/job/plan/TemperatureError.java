@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.heat.HeatSource;
 import org.strawblue.core.job.Shop;
+import org.strawblue.core.pyrometry.InfraredGun;
 import org.strawblue.core.pyrometry.TemperatureIndicator;
 import org.strawblue.core.source.Basis;
 
@@ -24,7 +25,9 @@ record TemperatureError(double sd, Optional<TemperatureIndicator> byInstrument, 
     static TemperatureError of(HeatSource source, double kelvin, Shop shop) {
         // an even spread over a width has this standard deviation
         double uneven = source.traits().unevenness() / Math.sqrt(12);
+        // an infrared gun's error is that of a black patch; nothing here knows how black this part is
         Optional<TemperatureIndicator> best = shop.indicators().stream()
+                .filter(i -> !(i instanceof InfraredGun))
                 .min((a, b) ->
                         Double.compare(a.errorAt(kelvin).sd(), b.errorAt(kelvin).sd()))
                 .filter(i -> i.errorAt(kelvin).sd() < source.traits().offset());
