@@ -134,7 +134,7 @@ public record CardView(
                 : finding instanceof Finding.Caution ? Weight.CAUTION : Weight.NOTE;
         String word = switch (weight) {
             case NOTE -> "Note";
-            case CAUTION -> "Take care";
+            case CAUTION -> "Caution";
             case STOP -> "Stop";
         };
         return new FindingView(
