@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.strawblue.app.report.AmountWriter;
 import org.strawblue.app.report.picture.Mark.Anchor;
+import org.strawblue.app.report.picture.Mark.Label;
 import org.strawblue.app.report.picture.Mark.Lettering;
 import org.strawblue.app.report.picture.Mark.Point;
 import org.strawblue.core.estimate.Estimate;
@@ -30,10 +31,10 @@ record ForceDrawing(ForceLength force, AmountWriter writer) {
         Axis y = forceAxis();
         drawGrid(sheet, x, y);
         drawSolid(sheet, x);
-        drawSet(sheet, y);
         drawLine(sheet, x, y);
         drawPoint(sheet, x, y, force.lengthAtRest(), force.forceAtRest(), "at rest");
         drawPoint(sheet, x, y, force.lengthAtFullTravel(), force.forceAtFullTravel(), "full travel");
+        drawSet(sheet, y);
         return sheet.drawing("Force against length", description(), BOTTOM + 32);
     }
 
@@ -89,12 +90,11 @@ record ForceDrawing(ForceLength force, AmountWriter writer) {
         if (force.forceAtSet() < y.to()) {
             double at = y.at(force.forceAtSet());
             sheet.line(Pen.LIMIT, LEFT, at, RIGHT, at);
-            sheet.label(
-                    "takes a set above " + writer.write(Quantity.force(force.forceAtSet())),
-                    RIGHT,
-                    at - 5,
-                    Lettering.SMALL,
-                    Anchor.END);
+            String text = "takes a set above " + writer.write(Quantity.force(force.forceAtSet()));
+            sheet.labelWhereFree(
+                    new Label(text, RIGHT, at - 5, Lettering.SMALL, Anchor.END),
+                    new Label(text, RIGHT, at + 12, Lettering.SMALL, Anchor.END),
+                    new Label(text, RIGHT, TOP - 8, Lettering.SMALL, Anchor.END));
         }
     }
 
@@ -115,11 +115,14 @@ record ForceDrawing(ForceLength force, AmountWriter writer) {
         double py = y.within(forceAt(force.rate(), length));
         wanted.ifPresent(band -> drawWanted(sheet, px, y.within(band.low()), y.within(band.high())));
         sheet.line(Pen.LIMIT, px, py, px, BOTTOM).dot(Pen.POINT, px, py, 2.6);
-        String text = forceText(length);
-        boolean right = px + 12 + Lettering.STRONG.width(text) < RIGHT;
-        double tx = right ? px + 12 : px - 12;
-        Anchor anchor = right ? Anchor.START : Anchor.END;
-        sheet.label(name, tx, py - 16, Lettering.SMALL, anchor).label(text, tx, py - 2, Lettering.STRONG, anchor);
+        String text = name + " " + forceText(length);
+        sheet.labelWhereFree(
+                new Label(text, px + 12, py - 5, Lettering.STRONG, Anchor.START),
+                new Label(text, px - 12, py + 14, Lettering.STRONG, Anchor.END),
+                new Label(text, px + 12, py - 20, Lettering.STRONG, Anchor.START),
+                new Label(text, px - 12, py + 28, Lettering.STRONG, Anchor.END),
+                new Label(text, RIGHT, py - 5, Lettering.STRONG, Anchor.END),
+                new Label(text, RIGHT, py - 20, Lettering.STRONG, Anchor.END));
     }
 
     private static void drawWanted(Sheet sheet, double x, double low, double high) {

@@ -18,7 +18,28 @@ public sealed interface Mark {
     record Field(String hex, double x, double y, double width, double height) implements Mark {}
 
     /** Lettering; {@code y} is its base line. */
-    record Label(String text, double x, double y, Lettering lettering, Anchor anchor) implements Mark {}
+    record Label(String text, double x, double y, Lettering lettering, Anchor anchor) implements Mark {
+
+        /** Where it begins. */
+        public double left() {
+            double width = lettering.width(text);
+            return switch (anchor) {
+                case START -> x;
+                case MIDDLE -> x - width / 2;
+                case END -> x - width;
+            };
+        }
+
+        public double right() {
+            return left() + lettering.width(text);
+        }
+
+        /** Whether the two would lie on each other. */
+        public boolean overlaps(Label other) {
+            double row = 0.9 * Math.min(lettering.size, other.lettering.size);
+            return Math.abs(y - other.y) < row && left() < other.right() && other.left() < right();
+        }
+    }
 
     enum Anchor {
         START,

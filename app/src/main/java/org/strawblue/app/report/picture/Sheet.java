@@ -3,6 +3,7 @@ package org.strawblue.app.report.picture;
 import java.util.ArrayList;
 import java.util.List;
 import org.strawblue.app.report.picture.Mark.Anchor;
+import org.strawblue.app.report.picture.Mark.Label;
 import org.strawblue.app.report.picture.Mark.Lettering;
 import org.strawblue.app.report.picture.Mark.Point;
 
@@ -44,6 +45,23 @@ final class Sheet {
         return this;
     }
 
+    /** The first of these that lies on no lettering yet and within the sheet; the last where all do. */
+    Sheet labelWhereFree(Label... candidates) {
+        Label chosen = candidates[candidates.length - 1];
+        for (int i = candidates.length - 1; i >= 0; i--) {
+            chosen = free(candidates[i]) ? candidates[i] : chosen;
+        }
+        marks.add(chosen);
+        return this;
+    }
+
+    private boolean free(Label label) {
+        boolean onSheet = label.left() >= 0
+                && label.right() <= Drawing.WIDTH
+                && label.y() > label.lettering().size();
+        return onSheet && marks.stream().noneMatch(m -> m instanceof Label other && label.overlaps(other));
+    }
+
     /** A dot of this radius. */
     Sheet dot(Pen pen, double x, double y, double radius) {
         List<Point> points = new ArrayList<>();
@@ -55,7 +73,7 @@ final class Sheet {
         return path(pen, points, true);
     }
 
-    /** A level dimension: line, arrowheads outside where there is no room between, its text above the middle. */
+    /** A level dimension: line, arrowheads outside where there is no room between; its text above the middle or beside. */
     Sheet levelDimension(double x1, double x2, double y, String text) {
         double left = Math.min(x1, x2);
         double right = Math.max(x1, x2);
@@ -66,21 +84,14 @@ final class Sheet {
                     .arrow(left, y, 1, 0)
                     .arrow(right, y, -1, 0);
         }
-        return label(text, (left + right) / 2, y - 4, Lettering.PLAIN, Anchor.MIDDLE);
-    }
-
-    /** An upright dimension, its text beside it. */
-    Sheet uprightDimension(double x, double y1, double y2, String text) {
-        double top = Math.min(y1, y2);
-        double bottom = Math.max(y1, y2);
-        if (bottom - top > 4 * ARROW) {
-            line(Pen.THIN, x, top, x, bottom).arrow(x, top, 0, -1).arrow(x, bottom, 0, 1);
-        } else {
-            line(Pen.THIN, x, top - 3 * ARROW, x, bottom + 3 * ARROW)
-                    .arrow(x, top, 0, 1)
-                    .arrow(x, bottom, 0, -1);
+        double width = Lettering.PLAIN.width(text);
+        double gap = right - left > 4 * ARROW ? 5 : 3 * ARROW + 4;
+        if (right - left > width + 4) {
+            return label(text, (left + right) / 2, y - 4, Lettering.PLAIN, Anchor.MIDDLE);
         }
-        return label(text, x + 5, (top + bottom) / 2 + 4, Lettering.PLAIN, Anchor.START);
+        return right + gap + width < Drawing.WIDTH
+                ? label(text, right + gap, y + 4, Lettering.PLAIN, Anchor.START)
+                : label(text, left - gap, y + 4, Lettering.PLAIN, Anchor.END);
     }
 
     /** An arrowhead whose tip is at (x, y), pointing along (dx, dy). */

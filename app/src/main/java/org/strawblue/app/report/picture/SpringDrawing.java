@@ -17,7 +17,7 @@ record SpringDrawing(SpringInPocket spring, AmountWriter writer) {
     private static final double WALL = 9;
     private static final double SEAT = 7;
     private static final double PLUNGER = 10;
-    private static final double BETWEEN = 80;
+    private static final double BETWEEN = 92;
     private static final double LINE = 14;
     private static final double ROW = 22;
     private static final double HEAD = 20;
@@ -120,7 +120,7 @@ record SpringDrawing(SpringInPocket spring, AmountWriter writer) {
     private void drawTravel(Sheet sheet, double scale, double from, double to) {
         double rest = LEFT + spring.lengthAtRest() * scale;
         double full = LEFT + spring.lengthAtFullTravel() * scale;
-        double y = to - 14;
+        double y = to - 28;
         sheet.line(Pen.THIN, rest, from, rest, y + 4).line(Pen.THIN, full, y - 4, full, to + WALL);
         double travel = spring.lengthAtRest() - spring.lengthAtFullTravel();
         sheet.levelDimension(full, rest, y, "travel " + length(travel));

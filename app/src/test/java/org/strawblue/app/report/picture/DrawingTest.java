@@ -28,9 +28,7 @@ class DrawingTest {
                 assertThat(onSheet(drawing, f.x(), f.y()) && onSheet(drawing, f.x() + f.width(), f.y() + f.height()))
                         .isTrue();
             } else if (mark instanceof Label label) {
-                double width = label.lettering().width(label.text());
-                double left = left(label, width);
-                assertThat(onSheet(drawing, left, label.y()) && onSheet(drawing, left + width, label.y()))
+                assertThat(onSheet(drawing, label.left(), label.y()) && onSheet(drawing, label.right(), label.y()))
                         .as(label.text())
                         .isTrue();
             }
@@ -46,7 +44,7 @@ class DrawingTest {
                 .toList();
         for (Label a : labels) {
             for (Label b : labels) {
-                assertThat(a != b && overlap(a, b))
+                assertThat(a != b && a.overlaps(b))
                         .as(a.text() + " | " + b.text())
                         .isFalse();
             }
@@ -87,21 +85,5 @@ class DrawingTest {
 
     private static boolean onSheet(Drawing drawing, double x, double y) {
         return x >= -SPILL && x <= drawing.width() + SPILL && y >= -SPILL && y <= drawing.height() + SPILL;
-    }
-
-    private static boolean overlap(Label a, Label b) {
-        double wa = a.lettering().width(a.text());
-        double wb = b.lettering().width(b.text());
-        boolean level = Math.abs(a.y() - b.y())
-                < 0.8 * Math.min(a.lettering().size(), b.lettering().size());
-        return level && left(a, wa) < left(b, wb) + wb && left(b, wb) < left(a, wa) + wa;
-    }
-
-    private static double left(Label label, double width) {
-        return switch (label.anchor()) {
-            case START -> label.x();
-            case MIDDLE -> label.x() - width / 2;
-            case END -> label.x() - width;
-        };
     }
 }

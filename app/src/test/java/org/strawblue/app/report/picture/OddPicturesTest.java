@@ -30,8 +30,20 @@ class OddPicturesTest {
                 Drawing drawing = Pictures.draw(picture, new AmountWriter(system));
                 assertThat(drawing.height()).isBetween(60.0, 600.0);
                 assertThat(drawing.marks()).isNotEmpty().allMatch(m -> inside(drawing, m), picture.toString());
+                assertThat(overlaps(drawing)).as(picture.toString()).isEmpty();
             }
         }
+    }
+
+    private static List<String> overlaps(Drawing drawing) {
+        List<Mark.Label> labels = drawing.marks().stream()
+                .filter(Mark.Label.class::isInstance)
+                .map(Mark.Label.class::cast)
+                .toList();
+        return labels.stream()
+                .flatMap(a ->
+                        labels.stream().filter(b -> a != b && a.overlaps(b)).map(b -> a.text() + " | " + b.text()))
+                .toList();
     }
 
     private static boolean inside(Drawing drawing, Mark mark) {
@@ -44,7 +56,7 @@ class OddPicturesTest {
                             && p.y() <= drawing.height() + edge);
         }
         return !(mark instanceof Mark.Label label)
-                || label.x() >= -edge && label.x() <= drawing.width() + edge && label.y() <= drawing.height();
+                || label.left() >= -edge && label.right() <= drawing.width() + edge && label.y() <= drawing.height();
     }
 
     private static Picture spring(SplittableRandom random) {
