@@ -1,9 +1,11 @@
 package org.strawblue.app.input;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.strawblue.core.heat.HeatSource;
 import org.strawblue.core.heat.HeatSources;
 import org.strawblue.core.job.HardenWish;
@@ -19,6 +21,8 @@ import org.strawblue.core.steel.Quenchants;
 
 /** Reads one part of a job. */
 final class PartReading {
+
+    private static final Lexicon DUTIES = duties();
 
     private final Section part;
     private final Shop shop;
@@ -94,15 +98,13 @@ final class PartReading {
         return Named.find(word, Quenchants::find, "a quench", desk);
     }
 
-    /** Several words may mean one duty; the word is looked up, not kept. */
     private Optional<Duty> duty() {
-        try {
-            String known =
-                    String.join(", ", Duties.all().stream().map(Duty::key).toList());
-            return part.scalar("duty").flatMap(s -> part.convert(s, Duties::find, known, Optional.empty()));
-        } catch (UnsupportedOperationException e) {
-            return Optional.empty();
-        }
+        return part.scalar("duty").flatMap(s -> part.word(s, DUTIES)).flatMap(Duties::find);
+    }
+
+    private static Lexicon duties() {
+        return new Lexicon(Duties.all().stream()
+                .collect(Collectors.toMap(Duty::key, Duty::names, (a, b) -> a, LinkedHashMap::new)));
     }
 
     static OptionalDouble optional(Optional<Double> value) {

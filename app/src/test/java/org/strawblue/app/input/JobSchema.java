@@ -14,6 +14,8 @@ import java.util.stream.Stream;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.heat.HeatSource;
 import org.strawblue.core.heat.HeatSources;
+import org.strawblue.core.steel.Duties;
+import org.strawblue.core.steel.Duty;
 import org.strawblue.core.steel.Element;
 import org.strawblue.core.steel.Grade;
 import org.strawblue.core.steel.Grades;
@@ -137,6 +139,7 @@ final class JobSchema {
                     case "job light" ->
                         Stream.of(Light.values()).map(Light::word).toList();
                     case "part steel" -> Grades.all().stream().map(Grade::name).toList();
+                    case "part duty" -> Duties.all().stream().map(Duty::key).toList();
                     case "harden with", "temper with", "heat kind" ->
                         HeatSources.all().stream().map(HeatSource::name).toList();
                     case "harden quench", "shop quenchants" ->

@@ -56,6 +56,12 @@ class JobSchemaTest {
                 .isNotEmpty();
     }
 
+    @Test
+    void theGuideNamesEveryKey() throws IOException {
+        String guide = Files.readString(ROOT.resolve("docs/guide/job-file.md")).replaceAll("\\s+", " ");
+        assertThat(Field.all().stream().map(Field::key)).allMatch(guide::contains);
+    }
+
     @SuppressWarnings("unchecked")
     private static Map<String, Object> load(String text) {
         return (Map<String, Object>) new Load(LoadSettings.builder().build()).loadFromString(text);
