@@ -9,15 +9,16 @@ public final class SpringSearch {
     private SpringSearch() {}
 
     /**
-     * Every spring, the likeliest to work first. Among springs equally likely the one that needs no cutting comes first,
-     * then the one that is farthest from its nearest limit.
+     * Every spring, the likeliest to work first. Among springs that differ by less than one chance in a
+     * hundred the one that needs no cutting comes first.
      */
     public static List<SpringVerdict> rank(Pocket pocket, List<MeasuredSpring> drawer) {
         return drawer.stream()
                 .map(spring -> new SpringTrial(pocket, spring).judge())
                 .sorted(Comparator.comparing(SpringVerdict::works)
-                        .thenComparingDouble(SpringVerdict::probability)
+                        .thenComparingLong(v -> Math.round(100 * v.probability()))
                         .thenComparing(v -> v.spring().cut().isEmpty())
+                        .thenComparingDouble(SpringVerdict::probability)
                         .reversed())
                 .toList();
     }

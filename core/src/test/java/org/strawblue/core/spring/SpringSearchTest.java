@@ -192,8 +192,8 @@ class SpringSearchTest {
         assertThat(ranked).hasSize(drawer.size());
         ranked.stream().filter(SpringVerdict::works).forEach(v -> breaksNothing(v, pocket));
         assertThat(ranked.stream().map(SpringVerdict::works)).isSortedAccordingTo((a, b) -> Boolean.compare(b, a));
-        assertThat(ranked.stream().filter(SpringVerdict::works).map(SpringVerdict::probability))
-                .isSortedAccordingTo((a, b) -> Double.compare(b, a));
+        assertThat(ranked.stream().filter(SpringVerdict::works).map(v -> Math.round(100 * v.probability())))
+                .isSortedAccordingTo((a, b) -> Long.compare(b, a));
         assertThat(ranked).allMatch(v -> v.probability() >= 0 && v.probability() <= 1);
         assertThat(ranked).allMatch(v -> v.works() == v.failures().isEmpty());
     }
