@@ -19,6 +19,7 @@ public final class Operations {
         topics.add(PyrometryOperations.all());
         topics.add(SpringOperations.all());
         topics.add(FitOperations.all());
+        topics.add(HardeningOperations.all());
         return topics;
     }
 

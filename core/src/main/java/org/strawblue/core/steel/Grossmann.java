@@ -52,6 +52,11 @@ public final class Grossmann {
         return sum;
     }
 
+    /** The first root of ζ J₁(ζ) = Bi J₀(ζ), which sets how fast a long cylinder cools. */
+    public static double firstRoot(double biot) {
+        return root(0, biot);
+    }
+
     /** The n-th root of ζ J₁(ζ) = Bi J₀(ζ); it lies between the n-th zeros of J₁ (with 0) and J₀. */
     static double root(int n, double biot) {
         double low = n == 0 ? 0 : zero(1, n - 1);
