@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {
             PlanCommand.class,
+            HardenCommand.class,
             TemperCommand.class,
             ColourCommand.class,
             SpringCommand.class,

@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.strawblue.app.report.Screen;
 
 /**
@@ -24,12 +26,27 @@ public final class Training {
     }
 
     private static List<List<String>> lines(Path folder) {
-        String example = Path.of(System.getProperty("strawblue.root", "."), "examples", "index-plunger.yaml")
-                .toString();
-        return List.of(
-                List.of("--help"),
-                List.of("plan", example, "--out", folder.toString()),
-                List.of("plan", example, "--terminal-only"),
-                List.of("proof"));
+        Path root = Path.of(System.getProperty("strawblue.root", "."), "examples");
+        // put in after the lines are cut at their spaces: a path may have some
+        Map<String, String> paths = Map.of(
+                "JOB", root.resolve("index-plunger.yaml").toString(),
+                "DRAWER", root.resolve("drawer.csv").toString(),
+                "OUT", folder.toString());
+        return Stream.of(
+                        "--help",
+                        "plan JOB --out OUT",
+                        "plan JOB --terminal-only",
+                        "plan JOB --json",
+                        "harden --grade O1 --diameter 8mm --length 46mm --quench oil",
+                        "temper --grade O1 --hardness 58-60 --time 1h",
+                        "temper --grade O1 --temperature 400F --time 1h --json",
+                        "colour --temperature 480F --time 5min",
+                        "spring --drawer DRAWER --rest 22mm --travel 6mm",
+                        "grades O1",
+                        "proof")
+                .map(line -> Stream.of(line.split(" "))
+                        .map(word -> paths.getOrDefault(word, word))
+                        .toList())
+                .toList();
     }
 }

@@ -27,9 +27,7 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {"plan", "harden", "temper", "colour", "color", "spring", "grades", "table", "proof", "completion"
-            })
+    @ValueSource(strings = {"harden", "temper", "colour", "color", "spring", "grades", "table", "proof", "completion"})
     void everyCommandHelpsWithAnExample(String command) {
         Shell shell = shell(command + " --help");
         assertThat(shell.code()).isZero();
@@ -66,6 +64,15 @@ class CommandsTest {
                 "temper --grade O1 --temperature 400F --time 1h --units imperial",
                 "temper --grade O1 --temperature 400F --time 1h --nonsense",
                 "temper --grade O1 --temperature don't-know --time 1h",
+                "harden",
+                "harden --grade O1",
+                "harden --grade O1 --diameter 8mm",
+                "harden --grade O1 --diameter 8mm --side 8mm --length 40mm",
+                "harden --grade O1 --diameter -8mm --length 40mm",
+                "harden --grade O1 --outside 8mm --bore 9mm --length 40mm",
+                "harden --grade O1 --thickness 2mm --length 40mm",
+                "harden --grade O1 --diameter 8mm --length 40mm --quench custard",
+                "harden --grade O1 --diameter 8mm --length 40mm --heat candle",
                 "colour",
                 "colour --temperature 480F",
                 "colour --temperature 480F --time 5min --light moon",
@@ -96,6 +103,8 @@ class CommandsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "harden --grade O1 --diameter 8mm --length 46mm --quench oil --heat kiln --json",
+                "harden --grade O1 --side 8mm --length 46mm --json",
                 "grades --json",
                 "grades O1 --json",
                 "colour --temperature 480F --time 5min --json",
@@ -180,6 +189,13 @@ class CommandsTest {
         Shell shell = shell("colour --temperature 700C --time 1h");
         assertThat(shell.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(shell.out()).contains("STOP");
+    }
+
+    @Test
+    void mildSteelIsRefusedWithWhatToDoInstead() {
+        Shell shell = shell("harden --grade 1018 --diameter 10mm --length 30mm --quench water");
+        assertThat(shell.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(shell.out()).contains("STOP", "→");
     }
 
     @Test

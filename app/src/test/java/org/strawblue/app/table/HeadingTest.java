@@ -37,7 +37,7 @@ class HeadingTest {
         "time_min,time,min",
         "Hold time [min],time,min",
         "as_quenched,as_quenched,",
-        "as_quenched_hrc,as_quenched,",
+        "as_quenched_hrc,as_quenched,HRC",
         "hrc_as_quenched,as_quenched,",
         "As-quenched hardness (HRC),as_quenched,HRC",
         "Initial hardness (HRC) - post quenching,as_quenched,HRC",

@@ -1,0 +1,81 @@
+package org.strawblue.app.cli;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.strawblue.core.part.PartShape;
+import org.strawblue.core.quantity.Dimension;
+import picocli.CommandLine.Option;
+
+/** The part's shape: which sizes are given tells which shape it is. */
+final class ShapeOptions {
+
+    @Option(names = "--diameter", paramLabel = "SIZE", description = "A round bar of this diameter.")
+    private @Nullable String diameter;
+
+    @Option(names = "--side", paramLabel = "SIZE", description = "A square bar of this side.")
+    private @Nullable String side;
+
+    @Option(names = "--thickness", paramLabel = "SIZE", description = "A flat of this thickness, with --width.")
+    private @Nullable String thickness;
+
+    @Option(names = "--width", paramLabel = "SIZE", description = "Width of the flat.")
+    private @Nullable String width;
+
+    @Option(names = "--outside", paramLabel = "SIZE", description = "A bush or tube of this outside, with --bore.")
+    private @Nullable String outside;
+
+    @Option(names = "--bore", paramLabel = "SIZE", description = "Bore of the bush.")
+    private @Nullable String bore;
+
+    @Option(names = "--length", paramLabel = "SIZE", description = "Length of the part.")
+    private @Nullable String length;
+
+    /** Absent, with a problem noted, where the sizes make no shape. */
+    Optional<PartShape> shape(Question question) {
+        long shapes = Stream.of(diameter, side, thickness, outside)
+                .filter(s -> s != null)
+                .count();
+        if (shapes != 1) {
+            question.missing("--diameter, --side, --thickness or --outside", null, "the size of one shape");
+        }
+        double whole = question.needed("--length", length, Dimension.LENGTH);
+        if (diameter != null) {
+            double size = question.needed("--diameter", diameter, Dimension.LENGTH);
+            return made(question, "--diameter", diameter, () -> new PartShape.RoundBar(size, whole));
+        }
+        if (side != null) {
+            double size = question.needed("--side", side, Dimension.LENGTH);
+            return made(question, "--side", side, () -> new PartShape.SquareBar(size, whole));
+        }
+        return thickness != null
+                ? flat(question, thickness, whole)
+                : outside != null ? tube(question, outside, whole) : Optional.empty();
+    }
+
+    private Optional<PartShape> flat(Question question, String text, double length) {
+        double thick = question.needed("--thickness", text, Dimension.LENGTH);
+        double wide = question.needed("--width", width, Dimension.LENGTH);
+        return made(question, "--thickness", text, () -> new PartShape.Flat(thick, wide, length));
+    }
+
+    private Optional<PartShape> tube(Question question, String text, double length) {
+        double out = question.needed("--outside", text, Dimension.LENGTH);
+        double in = question.needed("--bore", bore, Dimension.LENGTH);
+        return made(question, "--outside", text, () -> new PartShape.Tube(out, in, length));
+    }
+
+    /** A shape says itself what sizes it can have. */
+    private static Optional<PartShape> made(
+            Question question, String option, String text, java.util.function.Supplier<PartShape> shape) {
+        if (!question.problems().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(shape.get());
+        } catch (IllegalArgumentException e) {
+            question.problem(option, text, "a shape that can be made: " + e.getMessage(), "Check the sizes.");
+            return Optional.empty();
+        }
+    }
+}
