@@ -27,7 +27,9 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"harden", "temper", "colour", "color", "spring", "grades", "table", "proof", "completion"})
+    @ValueSource(
+            strings = {"plan", "harden", "temper", "colour", "color", "spring", "grades", "table", "proof", "completion"
+            })
     void everyCommandHelpsWithAnExample(String command) {
         Shell shell = shell(command + " --help");
         assertThat(shell.code()).isZero();
