@@ -20,6 +20,7 @@ public final class Operations {
         topics.add(SpringOperations.all());
         topics.add(FitOperations.all());
         topics.add(HardeningOperations.all());
+        topics.add(TemperingOperations.all());
         return topics;
     }
 

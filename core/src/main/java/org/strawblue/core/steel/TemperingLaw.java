@@ -11,4 +11,7 @@ public interface TemperingLaw {
 
     /** Hardness [HRC] after one hold of the metal at one temperature; outside the law's range, why not. */
     Answer<Estimate> hardness(Temper temper);
+
+    /** Standard deviation [HRC] of a new heat about the law, before anything of the bar is measured. */
+    double spread();
 }
