@@ -22,7 +22,7 @@ import org.strawblue.core.table.Table;
  * spread of a new heat.
  *
  * <p>Range: the parameters the sheets cover, never beyond. Error: see the spread of each grade in
- * {@code tempering-grades.csv}; carrying one curve of a heat to other times costs 1.0 HRC root mean square on 33 heats.
+ * {@code tempering-grades.csv}; carrying one curve of a heat to other times costs 1.0 HRC root mean square on 32 heats.
  * Source: supplier and handbook sheets, {@code tempering-curves.csv}; Hollomon and Jaffe 1945 for the exchange.
  */
 public final class AnchoredCurve implements TemperingLaw, TemperingPrior {

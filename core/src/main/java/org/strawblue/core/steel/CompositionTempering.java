@@ -44,7 +44,8 @@ public final class CompositionTempering implements TemperingLaw, TemperingPrior 
                         .value()
                         .map(Estimate::value)
                         .orElse(Double.NaN);
-        hardness = new TemperedHardness(NAME, this, coupons, asQuenched, HeatSpread.K_UNKNOWN, notes, List.of(FIT));
+        hardness = new TemperedHardness(
+                NAME, this, coupons, asQuenched, halfWidths(coupons, asQuenched), notes, List.of(FIT));
     }
 
     /** The law for this composition, and what is known of the bar; refused outside the range of the data. */
@@ -58,6 +59,13 @@ public final class CompositionTempering implements TemperingLaw, TemperingPrior 
         return stops.isEmpty()
                 ? Answer.of(new CompositionTempering(steel, coupons, asQuenched, notes))
                 : Answer.refused(stops);
+    }
+
+    private static double halfWidths(List<Coupon> coupons, OptionalDouble asQuenched) {
+        if (!coupons.isEmpty()) {
+            return HeatSpread.K_KNOWN;
+        }
+        return asQuenched.isPresent() ? HeatSpread.K_QUENCHED : HeatSpread.K_UNKNOWN;
     }
 
     @Override

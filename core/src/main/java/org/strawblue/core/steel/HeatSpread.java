@@ -10,7 +10,7 @@ import org.strawblue.core.quantity.Dimension;
  * n = exp(−(z − z′)²/2l² + r (z + z′)), f a factor of the law that asks. A reading adds σ² exp(2 r z), and more below the
  * end of the C scale.
  *
- * <p>Fitted to 33 heats of 1945, 1956 and 2010: {@code verification/tempering/fit.py}.
+ * <p>Fitted to 32 heats of 1945, 1956 and 2010: {@code verification/tempering/fit.py}.
  */
 record HeatSpread(double t0, double t1, double g, double l, double q, double r, double sigma, double softNoise) {
 
