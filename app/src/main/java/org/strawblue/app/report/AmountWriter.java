@@ -42,6 +42,11 @@ public record AmountWriter(UnitSystem system) implements Function<Amount, String
                 .orElse(first);
     }
 
+    /** In the reader's own unit alone. */
+    public String first(Quantity quantity) {
+        return single(quantity, NumberStyle.of(system, quantity.dimension(), quantity.si()));
+    }
+
     public String write(Band band) {
         if (band.width() == 0 || !Double.isFinite(band.width())) {
             return band.width() == 0 ? write(new Quantity(band.dimension(), band.low())) : open(band);
@@ -77,14 +82,18 @@ public record AmountWriter(UnitSystem system) implements Function<Amount, String
         return Rounding.write(Rounding.round(value, step(estimate.band(), style))) + unit(style);
     }
 
-    private String estimate(Estimate estimate, NumberStyle style) {
+    private static String estimate(Estimate estimate, NumberStyle style) {
         BigDecimal step = step(estimate.band(), style);
-        BigDecimal rounded = Rounding.round(style.unit().fromSi(estimate.value()), step);
+        BigDecimal value = Rounding.round(style.unit().fromSi(estimate.value()), step);
+        BigDecimal low = Rounding.round(style.unit().fromSi(estimate.low()), step);
+        BigDecimal high = Rounding.round(style.unit().fromSi(estimate.high()), step);
+        if (low.compareTo(high) == 0) {
+            return Rounding.write(value) + unit(style);
+        }
         boolean half = step.stripTrailingZeros().unscaledValue().intValue() == 5; // "60 HRC", though limits may be 58.5
-        String value =
-                (half ? Rounding.write(rounded) : Rounding.write(rounded, Rounding.decimals(step))) + unit(style);
-        String pair = pair(estimate.band(), style);
-        return value.equals(pair + unit(style)) ? value : value + " (" + pair + ")";
+        int decimals = half ? Rounding.decimals(low, high) : Rounding.decimals(value, low, high);
+        String middle = half ? Rounding.write(value) : Rounding.write(value, decimals);
+        return middle + unit(style) + " (" + range(low, high, decimals) + ")";
     }
 
     private static String single(Quantity quantity, NumberStyle style) {
@@ -100,7 +109,10 @@ public record AmountWriter(UnitSystem system) implements Function<Amount, String
         if (low.compareTo(high) == 0) {
             return Rounding.write(low);
         }
-        int decimals = Rounding.decimals(low, high);
+        return range(low, high, Rounding.decimals(low, high));
+    }
+
+    private static String range(BigDecimal low, BigDecimal high, int decimals) {
         String from = Rounding.write(low, decimals);
         String to = Rounding.write(high, decimals);
         return low.signum() >= 0 ? from + "–" + to : from + " to " + (high.signum() > 0 ? "+" : "") + to;

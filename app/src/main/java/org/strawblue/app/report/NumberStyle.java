@@ -31,7 +31,7 @@ record NumberStyle(
     /** The style for a number of this dimension whose size is {@code si}. */
     static NumberStyle of(UnitSystem system, Dimension dimension, double si) {
         List<NumberStyle> styles = styles(system, dimension);
-        double size = Math.abs(si);
+        double size = si == 0 ? 1 : Math.abs(si); // nothing is nothing of the usual unit
         return styles.stream().filter(s -> s.from <= size).reduce((a, b) -> b).orElse(styles.get(0));
     }
 

@@ -29,6 +29,7 @@ class AmountWriterTest {
             TEMPERATURE           | °C    | 203.87  | 204 °C (399 °F)   | 399 °F (204 °C)
             TEMPERATURE           | °C    | -80     | −80 °C (−112 °F)  | −112 °F (−80 °C)
             TEMPERATURE_DIFFERENCE| °C    | 6       | 6 °C (11 °F)      | 11 °F (6 °C)
+            LENGTH                | mm    | 0       | 0 mm              | 0 in
             LENGTH                | mm    | 6       | 6 mm              | 0.236 in
             LENGTH                | in    | 0.375   | 9.525 mm          | 0.375 in
             LENGTH                | mm    | 23.4567 | 23.46 mm          | 0.923 in
@@ -86,6 +87,8 @@ class AmountWriterTest {
                 .isEqualTo("60 HRC (58.5–61.5)");
         assertThat(METRIC.write(Estimate.of(Dimension.TEMPERATURE, 477.02, 471, 484)))
                 .isEqualTo("204 °C (198–211) · 399 °F (388–412)");
+        assertThat(METRIC.write(Estimate.of(Dimension.LENGTH, 0.0078, 0.0076, 0.007995)))
+                .isEqualTo("7.8 mm (7.6–8.0)");
         assertThat(METRIC.write(Estimate.of(Dimension.TIME, 2700, 2400, 3000))).isEqualTo("45 min (40–50 min)");
         assertThat(METRIC.write(Estimate.of(Dimension.NUMBER, 8, 8, 8))).isEqualTo("8");
     }

@@ -79,7 +79,7 @@ interface Block {
     /** A figure: its label, and its value in a column of its own, a hairline below. */
     record FigureRow(String label, String value) implements Block {
         private static final double LABEL_SHARE = 0.42;
-        private static final double PADDING = 2;
+        private static final double PADDING = 0.8;
 
         @Override
         public double height(Typefaces faces, double width) {
@@ -116,7 +116,7 @@ interface Block {
     record Warning(String text) implements Block {
         private static final double BAR = 4;
         private static final double INDENT = 12;
-        private static final double BELOW = 6;
+        private static final double BELOW = 3;
 
         @Override
         public double height(Typefaces faces, double width) {

@@ -71,8 +71,10 @@ final class CardBlocks {
         pictures(group, step.pictures());
         add(group, in, new Gap(3));
         step.findings().stream().filter(f -> f.weight() != Weight.STOP).forEach(f -> finding(group, in, f));
-        for (Text reason : step.reasons()) {
-            add(group, in, new Paragraph(Style.SMALL, reason.in(system)), new Gap(1.5));
+        String reasons =
+                String.join(" ", step.reasons().stream().map(r -> r.in(system)).toList());
+        if (!reasons.isEmpty()) {
+            add(group, in, new Paragraph(Style.SMALL, reasons));
         }
     }
 
@@ -93,12 +95,10 @@ final class CardBlocks {
                 group,
                 indent,
                 new Paragraph(Style.STRONG, sign, f.word() + ". " + f.what().in(system), !last));
-        if (!f.why().isBlank()) {
-            boolean more = !f.remedy().isBlank();
-            add(group, indent, new Paragraph(Style.BODY, "", f.why().in(system), more));
-        }
-        if (!f.remedy().isBlank()) {
-            add(group, indent, new Paragraph(Style.BODY, "→", f.remedy().in(system), false));
+        if (!last) {
+            String arrow = f.remedy().isBlank() ? "" : " → ";
+            String more = f.why().in(system) + arrow + f.remedy().in(system);
+            add(group, indent, new Paragraph(Style.BODY, more.trim()));
         }
         add(group, indent, new Gap(4));
     }

@@ -17,8 +17,8 @@ import org.strawblue.core.job.UnitSystem;
 public final class PaperCard {
 
     private static final double SIDE = 46;
-    private static final double TOP = 50;
-    private static final double FOOT = 50;
+    private static final double TOP = 46;
+    private static final double FOOT = 44;
     private static final double SMALL = 8.5;
     private static final double GREY = 0.65;
 
@@ -64,7 +64,7 @@ public final class PaperCard {
 
     /** Head and foot: the card's name from the second page on, what the brackets mean, and the page's number. */
     private void edges(Pencil pencil, CardView view, int number, int count) {
-        double foot = sheet.getHeight() - FOOT + 24;
+        double foot = sheet.getHeight() - FOOT + 22;
         String page = "page " + number + " of " + count;
         pencil.text(view.hasIntervals() ? Footnotes.KEY : "", SIDE, foot, false, SMALL, GREY);
         pencil.text(page, SIDE + width - pencil.width(page, false, SMALL), foot, false, SMALL, GREY);

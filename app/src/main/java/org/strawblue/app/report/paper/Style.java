@@ -6,11 +6,11 @@ enum Style {
     SUMMARY(11, 14.5, false, 1),
     HEADING(10, 14, true, 0.7),
     STAGE(9.5, 12, false, 0.65),
-    LEAD(13, 16, true, 1),
-    BODY(9.5, 12.5, false, 1),
-    STRONG(9.5, 12.5, true, 1),
-    LABEL(9.5, 12.5, false, 0.65),
-    SMALL(8.5, 11, false, 0.7),
+    LEAD(12.5, 15, true, 1),
+    BODY(9, 11.8, false, 1),
+    STRONG(9, 11.8, true, 1),
+    LABEL(9, 11.8, false, 0.65),
+    SMALL(8, 10.5, false, 0.7),
     BANNER(15, 19, true, 1),
     NUMBER(20, 22, true, 1);
 

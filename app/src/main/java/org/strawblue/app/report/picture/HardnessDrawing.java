@@ -18,8 +18,8 @@ record HardnessDrawing(HardnessCurve curve, AmountWriter writer) {
 
     private static final double LEFT = 34;
     private static final double RIGHT = Drawing.WIDTH - 12;
-    private static final double TOP = 60;
-    private static final double BOTTOM = 228;
+    private static final double TOP = 46;
+    private static final double BOTTOM = 214;
 
     Drawing draw() {
         Sheet sheet = new Sheet();
@@ -29,8 +29,6 @@ record HardnessDrawing(HardnessCurve curve, AmountWriter writer) {
                 LEFT,
                 RIGHT);
         Axis y = hardnessAxis();
-        sheet.label(
-                "tempered " + writer.write(Quantity.time(curve.seconds())), LEFT, 12, Lettering.PLAIN, Anchor.START);
         drawGrid(sheet, x, y);
         curve.wanted().ifPresent(w -> drawWanted(sheet, w, y));
         drawCurve(sheet, x, y);
@@ -102,7 +100,8 @@ record HardnessDrawing(HardnessCurve curve, AmountWriter writer) {
     private String description() {
         CurvePoint first = curve.points().get(0);
         CurvePoint last = curve.points().get(curve.points().size() - 1);
-        return "From " + point(first) + " to " + point(last)
+        return "Tempered " + writer.write(Quantity.time(curve.seconds())) + ": from " + point(first) + " to "
+                + point(last)
                 + curve.wanted().map(w -> "; wanted " + writer.write(w)).orElse("")
                 + curve.chosen().map(c -> "; temper at " + writer.write(c)).orElse("")
                 + ". The shaded field holds the truth eight times in ten.";

@@ -1,7 +1,9 @@
 package org.strawblue.app.report.picture;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.strawblue.app.report.AmountWriter;
 import org.strawblue.app.report.picture.Mark.Anchor;
@@ -16,34 +18,27 @@ record RibbonDrawing(ColourRibbon ribbon, AmountWriter writer) {
 
     private static final double LEFT = 10;
     private static final double RIGHT = Drawing.WIDTH - 10;
-    private static final double TOP = 66;
-    private static final double BOTTOM = 122;
-    private static final double NAMES = 152;
-    private static final double ROW = 15;
+    private static final double TOP = 46;
+    private static final double BOTTOM = 102;
+    private static final double LEGEND = 134;
+    private static final double ROW = 16;
+    private static final double CHIP = 16;
+    private static final double GUTTER = 20;
+    private static final double FIGURE = 60;
 
-    /** Neighbouring swatches of one name. */
-    private record Run(String name, double from, double to) {
-        double middle() {
-            return (from + to) / 2;
-        }
-    }
+    /** Neighbouring swatches of one name: where they begin, the colour in their middle, whether to aim there. */
+    private record Run(String name, double from, String hex, boolean aim) {}
 
     Drawing draw() {
         Sheet sheet = new Sheet();
         Axis axis = axis();
-        sheet.label(
-                "held " + writer.write(Quantity.time(ribbon.seconds())) + ", seen in " + ribbon.light(),
-                LEFT,
-                12,
-                Lettering.PLAIN,
-                Anchor.START);
         drawSwatches(sheet, axis);
         TemperatureScale scale = new TemperatureScale(axis, writer.system());
         scale.drawBelow(sheet, BOTTOM);
         scale.drawAbove(sheet, TOP, Optional.of(ribbon.target()));
         drawTarget(sheet, axis);
-        int rows = drawNames(sheet, runs(axis));
-        return sheet.drawing("Temper colours", description(), NAMES + rows * ROW);
+        int rows = drawLegend(sheet, runs());
+        return sheet.drawing("Temper colours", description(), LEGEND + rows * ROW);
     }
 
     private Axis axis() {
@@ -81,46 +76,49 @@ record RibbonDrawing(ColourRibbon ribbon, AmountWriter writer) {
         sheet.label(text, x, level - 6, Lettering.STRONG, Anchor.MIDDLE);
     }
 
-    private List<Run> runs(Axis axis) {
+    private List<Run> runs() {
+        Map<String, List<Swatch>> byName = new LinkedHashMap<>();
+        ribbon.swatches()
+                .forEach(w ->
+                        byName.computeIfAbsent(w.name(), n -> new ArrayList<>()).add(w));
         List<Run> runs = new ArrayList<>();
-        double width = (RIGHT - LEFT) / ribbon.swatches().size();
-        for (int i = 0; i < ribbon.swatches().size(); i++) {
-            String name = ribbon.swatches().get(i).name();
-            double from = axis.start() + i * width;
-            Run last = runs.isEmpty() ? null : runs.get(runs.size() - 1);
-            if (last != null && last.name().equals(name)) {
-                runs.set(runs.size() - 1, new Run(name, last.from(), from + width));
-            } else {
-                runs.add(new Run(name, from, from + width));
-            }
-        }
+        byName.forEach((name, of) -> runs.add(new Run(
+                name,
+                of.get(0).kelvin(),
+                of.get(of.size() / 2).hex(),
+                of.stream().anyMatch(w -> ribbon.target().contains(w.kelvin())))));
         return runs;
     }
 
-    /** Names under the ribbon, each in the first row where it has room, with a leader up to its colour. */
-    private static int drawNames(Sheet sheet, List<Run> runs) {
-        List<Double> ends = new ArrayList<>();
-        for (Run run : runs) {
-            double width = Lettering.SMALL.width(run.name());
-            double x = Math.max(LEFT, Math.min(RIGHT - width, run.middle() - width / 2));
-            int row = 0;
-            while (row < ends.size() && ends.get(row) > x - 6) {
-                row++;
-            }
-            if (row == ends.size()) {
-                ends.add(0.0);
-            }
-            ends.set(row, x + width);
-            double y = NAMES + row * ROW;
-            sheet.line(Pen.GRID, run.from(), BOTTOM, run.from(), BOTTOM + 4);
-            sheet.line(Pen.HATCH, run.middle(), BOTTOM + 17, run.middle(), y - 9);
-            sheet.label(run.name(), x, y, Lettering.SMALL, Anchor.START);
+    /** The names under the ribbon, in two columns where they fit, each with its colour and where it begins. */
+    private int drawLegend(Sheet sheet, List<Run> runs) {
+        double widest = runs.stream()
+                .mapToDouble(r -> Lettering.STRONG.width(r.name()))
+                .max()
+                .orElse(0);
+        double half = (RIGHT - LEFT) / 2;
+        int columns = widest + CHIP + FIGURE > half ? 1 : 2;
+        int rows = (runs.size() + columns - 1) / columns;
+        double column = columns == 1 ? RIGHT - LEFT : half;
+        for (int i = 0; i < runs.size(); i++) {
+            Run run = runs.get(i);
+            double x = LEFT + (i / rows) * (column + GUTTER / 2);
+            double y = LEGEND + (i % rows) * ROW;
+            Lettering lettering = run.aim() ? Lettering.STRONG : Lettering.SMALL;
+            sheet.field(run.hex(), x, y - 9, CHIP, 11);
+            sheet.label(run.name(), x + CHIP + 6, y, lettering, Anchor.START);
+            String from = writer.first(Quantity.temperature(run.from()));
+            sheet.label(from, x + column - GUTTER / 2, y, lettering, Anchor.END);
         }
-        return ends.size();
+        return rows;
     }
 
     private String description() {
-        StringBuilder text = new StringBuilder("Aim for ")
+        StringBuilder text = new StringBuilder("Held ")
+                .append(writer.write(Quantity.time(ribbon.seconds())))
+                .append(", seen in ")
+                .append(ribbon.light())
+                .append(". Aim for ")
                 .append(writer.write(ribbon.target()))
                 .append(". From cool to hot:");
         String before = "";

@@ -75,6 +75,11 @@ final class Sheet {
 
     /** A level dimension: line, arrowheads outside where there is no room between; its text above the middle or beside. */
     Sheet levelDimension(double x1, double x2, double y, String text) {
+        return levelDimension(x1, x2, y, text, Math.max(x1, x2));
+    }
+
+    /** As above; a text that stands beside begins beyond {@code clear}. */
+    Sheet levelDimension(double x1, double x2, double y, String text, double clear) {
         double left = Math.min(x1, x2);
         double right = Math.max(x1, x2);
         if (right - left > 4 * ARROW) {
@@ -89,8 +94,9 @@ final class Sheet {
         if (right - left > width + 4) {
             return label(text, (left + right) / 2, y - 4, Lettering.PLAIN, Anchor.MIDDLE);
         }
-        return right + gap + width < Drawing.WIDTH
-                ? label(text, right + gap, y + 4, Lettering.PLAIN, Anchor.START)
+        double start = Math.max(right + gap, clear + 5);
+        return start + width < Drawing.WIDTH
+                ? label(text, start, y + 4, Lettering.PLAIN, Anchor.START)
                 : label(text, left - gap, y + 4, Lettering.PLAIN, Anchor.END);
     }
 

@@ -17,7 +17,7 @@ record SpringDrawing(SpringInPocket spring, AmountWriter writer) {
     private static final double WALL = 9;
     private static final double SEAT = 7;
     private static final double PLUNGER = 10;
-    private static final double BETWEEN = 92;
+    private static final double BETWEEN = 84;
     private static final double LINE = 14;
     private static final double ROW = 22;
     private static final double HEAD = 20;
@@ -130,7 +130,10 @@ record SpringDrawing(SpringInPocket spring, AmountWriter writer) {
     private void drawSolid(Sheet sheet, double scale, double bottom) {
         double solid = LEFT + spring.solidLength() * scale;
         sheet.line(Pen.LIMIT, solid, bottom - outside() * scale, solid, bottom);
-        drawLength(sheet, bottom, solid, ROW, "solid " + length(spring.solidLength()));
+        double y = bottom + WALL + ROW;
+        double full = LEFT + spring.lengthAtFullTravel() * scale;
+        sheet.line(Pen.THIN, LEFT, bottom, LEFT, y + 4).line(Pen.THIN, solid, bottom, solid, y + 4);
+        sheet.levelDimension(LEFT, solid, y, "solid " + length(spring.solidLength()), full);
     }
 
     private double mouth(double scale) {

@@ -67,8 +67,9 @@ class DrawingTest {
         Picture.ColourRibbon ribbon = (Picture.ColourRibbon) pictures().get(0);
         Drawing drawing = Pictures.draw(ribbon, new AmountWriter(UnitSystem.METRIC));
         assertThat(drawing.marks().stream().filter(Mark.Field.class::isInstance).map(m -> ((Mark.Field) m).hex()))
-                .containsExactlyElementsOf(
-                        ribbon.swatches().stream().map(Picture.Swatch::hex).toList());
+                .containsSubsequence(
+                        ribbon.swatches().stream().map(Picture.Swatch::hex).toList())
+                .isSubsetOf(ribbon.swatches().stream().map(Picture.Swatch::hex).toList());
         assertThat(drawing.description()).contains("pale straw from 188 °C (370 °F)");
     }
 
