@@ -23,12 +23,16 @@ import org.strawblue.core.table.Table;
 public record Expectation(
         Dimension dimension, String phrase, Band range, Optional<Unit> bare, double about, boolean aboutIsShare) {
 
-    private static final Map<Dimension, Row> ROWS = rows();
+    private static final Map<UnitSystem, Map<Dimension, Expectation>> ALL = all();
 
     /** Of any quantity of this dimension. */
     public static Expectation of(Dimension dimension, UnitSystem units) {
-        Row row = Optional.ofNullable(ROWS.get(dimension))
+        return Optional.ofNullable(ALL.get(units))
+                .map(expected -> expected.get(dimension))
                 .orElseThrow(() -> new IllegalArgumentException("nobody writes a " + dimension));
+    }
+
+    private static Expectation of(Dimension dimension, UnitSystem units, Row row) {
         Optional<Unit> bare = row.optionalText(units == UnitSystem.INCH ? "inch_unit" : "metric_unit")
                 .map(u -> Units.of(dimension, u));
         String aboutUnit = row.text("about_unit");
@@ -61,11 +65,15 @@ public record Expectation(
         return new Band(dimension, unit.toSi(row.number("low")), unit.toSi(row.number("high")));
     }
 
-    private static Map<Dimension, Row> rows() {
-        Map<Dimension, Row> rows = new EnumMap<>(Dimension.class);
-        Table.of(Expectation.class, "expected.csv")
-                .rows()
-                .forEach(r -> rows.put(Dimension.valueOf(r.text("dimension")), r));
-        return rows;
+    private static Map<UnitSystem, Map<Dimension, Expectation>> all() {
+        Map<UnitSystem, Map<Dimension, Expectation>> all = new EnumMap<>(UnitSystem.class);
+        for (Row row : Table.of(Expectation.class, "expected.csv").rows()) {
+            Dimension dimension = Dimension.valueOf(row.text("dimension"));
+            for (UnitSystem units : UnitSystem.values()) {
+                all.computeIfAbsent(units, u -> new EnumMap<>(Dimension.class))
+                        .put(dimension, of(dimension, units, row));
+            }
+        }
+        return all;
     }
 }

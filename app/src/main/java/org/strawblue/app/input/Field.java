@@ -33,6 +33,14 @@ record Field(
     private static final List<Field> ALL =
             Table.of(Field.class, "fields.csv").rows().stream().map(Field::of).toList();
 
+    private static final Map<String, Map<String, Field>> BY_SECTION = new LinkedHashMap<>();
+
+    static {
+        ALL.forEach(f -> BY_SECTION
+                .computeIfAbsent(f.section, s -> new LinkedHashMap<>())
+                .put(f.key, f));
+    }
+
     private static final Map<String, Lexicon> LEXICONS = new ConcurrentHashMap<>();
 
     static List<Field> all() {
@@ -41,13 +49,11 @@ record Field(
 
     /** The keys of one section. */
     static List<Field> of(String section) {
-        return ALL.stream().filter(f -> f.section.equals(section)).toList();
+        return List.copyOf(BY_SECTION.getOrDefault(section, Map.of()).values());
     }
 
     static Field of(String section, String key) {
-        return ALL.stream()
-                .filter(f -> f.section.equals(section) && f.key.equals(key))
-                .findFirst()
+        return Optional.ofNullable(BY_SECTION.getOrDefault(section, Map.of()).get(key))
                 .orElseThrow(() -> new IllegalArgumentException("no key " + key + " in " + section));
     }
 

@@ -19,7 +19,8 @@ public final class QuantityReader {
 
     /** Whether the text says, in one of many ways, that the person does not know. */
     public static boolean notKnown(String text) {
-        return text.length() < LONGEST && NOT_KNOWN.find(text).isPresent();
+        boolean number = !text.isEmpty() && Character.isDigit(text.charAt(0)); // most values are: no need to look
+        return !number && text.length() < LONGEST && NOT_KNOWN.find(text).isPresent();
     }
 
     /** One value. */
