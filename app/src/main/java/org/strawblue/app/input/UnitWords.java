@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.strawblue.core.quantity.Dimension;
@@ -25,7 +26,6 @@ final class UnitWords {
     private record Name(String text, Unit unit) {}
 
     private final List<Name> names = new ArrayList<>();
-    private final Vocabulary<Unit> vocabulary = new Vocabulary<>();
 
     private UnitWords(Dimension dimension) {
         for (Unit unit : Units.all()) {
@@ -34,11 +34,10 @@ final class UnitWords {
             }
         }
         names.sort((a, b) -> b.text.length() - a.text.length());
-        names.forEach(n -> vocabulary.add(n.text, n.unit));
     }
 
     static UnitWords of(Dimension dimension) {
-        return ALL.getOrDefault(dimension, new UnitWords(dimension));
+        return Objects.requireNonNull(ALL.get(dimension), dimension::name);
     }
 
     /** Moves past a unit that stands here: as written if possible, in other letters (MM, Thou) if not. */
@@ -87,6 +86,8 @@ final class UnitWords {
     }
 
     String nearest(String word) {
+        Vocabulary<Unit> vocabulary = new Vocabulary<>(); // made when needed: most files have no such error
+        names.forEach(n -> vocabulary.add(n.text, n.unit));
         return Lexicon.nearest(vocabulary, word).orElse("");
     }
 
