@@ -160,7 +160,7 @@ train() {
 }
 
 # Serial collector and small steps of the heap: less to set up and to hold for a run of half a second.
-java_flags="-XX:+UseSerialGC -Xms32m -Xmx512m -Xlog:disable -Djava.awt.headless=true -Dfile.encoding=UTF-8"
+java_flags="-XX:+UseSerialGC -Xms32m -Xmx512m -Xlog:disable -XX:-UsePerfData -Djava.awt.headless=true -Dfile.encoding=UTF-8"
 
 locked() {
     mkdir -p "$run_dir"

@@ -16,7 +16,7 @@ public final class Main {
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
         Screen screen = Screen.detect(System.getenv(), Boolean.getBoolean("strawblue.terminal"));
-        int code = CommandLines.of(out, err, screen).execute(args);
+        int code = CommandLines.run(out, err, screen, args);
         out.flush();
         err.flush();
         System.exit(code);

@@ -16,17 +16,6 @@ import picocli.CommandLine.Spec;
             "Every number comes with its 80 %% interval and its source."
         },
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {
-            PlanCommand.class,
-            HardenCommand.class,
-            TemperCommand.class,
-            ColourCommand.class,
-            SpringCommand.class,
-            GradesCommand.class,
-            TableCommand.class,
-            ProofCommand.class,
-            CompletionCommand.class
-        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:fine",

@@ -21,7 +21,7 @@ public final class Training {
     public static void main(String[] args) {
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
         for (List<String> line : lines(Path.of(args[0]))) {
-            CommandLines.of(nowhere, nowhere, Screen.plain(COLUMNS)).execute(line.toArray(String[]::new));
+            CommandLines.run(nowhere, nowhere, Screen.plain(COLUMNS), line.toArray(String[]::new));
         }
     }
 

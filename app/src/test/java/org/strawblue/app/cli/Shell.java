@@ -10,8 +10,7 @@ record Shell(int code, String out, String err) {
     static Shell run(String... args) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        int code = CommandLines.of(new PrintWriter(out), new PrintWriter(err), Screen.plain(80))
-                .execute(args);
+        int code = CommandLines.run(new PrintWriter(out), new PrintWriter(err), Screen.plain(80), args);
         return new Shell(code, out.toString(), err.toString());
     }
 }
