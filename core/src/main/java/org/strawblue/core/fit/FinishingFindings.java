@@ -25,7 +25,7 @@ final class FinishingFindings {
         if (surface.skin().high() > 0) {
             all.add(new Finding.Caution(
                     Phrase.of(
-                            "The skin of " + feature.name() + " may lose its carbon to a depth of {}.",
+                            "The skin may lose its carbon to a depth of {}.",
                             Quantity.length(surface.skin().high())),
                     Phrase.of(
                             "So deep at most, after {} at {} in air; a file then bites though the steel below is hard.",

@@ -37,9 +37,8 @@ final class HardeningStops {
 
     private static Finding tooLittleCarbon(Grade grade, Optional<Estimate> full) {
         Phrase why = full.map(hrc -> Phrase.of(
-                        "It holds too little carbon: even quenched in brine it reaches {} to {}, and only where thin.",
-                        Quantity.hardness(hrc.low()),
-                        Quantity.hardness(hrc.high())))
+                        "It holds too little carbon: even quenched in brine it reaches {}, and only where thin.",
+                        hrc.band()))
                 .orElse(Phrase.of("It holds too little carbon for its martensite to be hard."));
         return new Finding.Stop(
                 Phrase.of(article(grade) + " cannot be hardened through to a tool hardness."),

@@ -54,11 +54,12 @@ public sealed interface HeatSource {
      *
      * @param gasKelvin temperature of the flame gas [K]
      * @param covers length of a part it heats evenly [m]
+     * @param wraps section up to which the flame laps all round a part; 0 where it heats alike whatever the section [m]
      */
-    record Torch(Traits traits, double gasKelvin, double covers) implements HeatSource {
+    record Torch(Traits traits, double gasKelvin, double covers, double wraps) implements HeatSource {
         @Override
         public HeatSource with(Traits better) {
-            return new Torch(better, gasKelvin, covers);
+            return new Torch(better, gasKelvin, covers, wraps);
         }
 
         @Override

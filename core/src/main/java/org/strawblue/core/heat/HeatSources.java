@@ -76,7 +76,11 @@ public final class HeatSources {
             case "oven" -> new HeatSource.Oven(traits);
             case "kiln" -> new HeatSource.Kiln(traits);
             case "torch" ->
-                new HeatSource.Torch(traits, CELSIUS.toSi(row.number("gas_C")), MILLIMETRE.toSi(row.number("even_mm")));
+                new HeatSource.Torch(
+                        traits,
+                        CELSIUS.toSi(row.number("gas_C")),
+                        MILLIMETRE.toSi(row.number("even_mm")),
+                        MILLIMETRE.toSi(row.optionalNumber("wraps_mm").orElse(0)));
             case "forge" -> new HeatSource.Forge(traits);
             case "sand-tray" -> new HeatSource.SandTray(traits);
             default -> throw new IllegalStateException("unknown kind of heat source on line " + row.line());

@@ -45,7 +45,7 @@ public final class HeatThrough {
     public static Answer<Estimate> time(
             PartShape shape, HeatSource source, double from, double target, Surface surface) {
         Estimate emissivity = surface.emissivity();
-        Estimate film = source.traits().film();
+        Estimate film = film(source, shape);
         double end = end(source, target);
         boolean open = source.gas().isPresent();
         // walls that are hotter than the part heat it the faster the blacker it is; in the open it loses the more
@@ -65,6 +65,23 @@ public final class HeatThrough {
         Estimate time = Estimate.of(
                 Dimension.TIME, value, Math.min(value, fast.getAsDouble()), slow.orElse(Double.MAX_VALUE), bases);
         return slow.isPresent() ? Answer.of(time) : Answer.of(capped(time), perhaps(source, target));
+    }
+
+    /** A hand torch heats one side of a thick part but laps all round a thin one. */
+    private static Estimate film(HeatSource source, PartShape shape) {
+        Estimate film = source.traits().film();
+        if (!(source instanceof HeatSource.Torch torch) || shape.section() > torch.wraps()) {
+            return film;
+        }
+        Estimate gain = SteelProperties.HEAT.estimate("torch-wrap-gain", Dimension.NUMBER);
+        TreeSet<Basis> bases = new TreeSet<>(film.bases());
+        bases.addAll(gain.bases());
+        return Estimate.of(
+                film.dimension(),
+                film.value() * gain.value(),
+                film.low() * gain.value(),
+                film.high() * gain.value(),
+                bases);
     }
 
     private static Estimate capped(Estimate time) {

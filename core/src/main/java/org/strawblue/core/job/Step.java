@@ -33,8 +33,8 @@ public record Step(
         pictures = List.copyOf(pictures);
     }
 
-    /** The same step with other cautions. */
-    public Step with(List<Hazard> others) {
-        return new Step(stage, part, lead, then, figures, reasons, others, findings, pictures);
+    /** The same step with other words beside its instructions and figures. */
+    public Step with(List<Phrase> otherReasons, List<Hazard> otherHazards, List<Finding> otherFindings) {
+        return new Step(stage, part, lead, then, figures, otherReasons, otherHazards, otherFindings, pictures);
     }
 }

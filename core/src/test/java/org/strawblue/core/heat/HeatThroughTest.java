@@ -69,6 +69,18 @@ class HeatThroughTest {
         assertThat(time.value() / seconds).isBetween(0.5, 2.0);
     }
 
+    /** Common practice: a plain propane torch brings thin strip to a full red, and is too weak for a 12 mm bar. */
+    @Test
+    void aPlainTorchBringsThinStripToHardeningHeat() {
+        var answer = HeatThrough.time(
+                new PartShape.Flat(0.0015, 0.010, 0.038),
+                HeatSources.of("propane-torch"),
+                ZERO + 20,
+                ZERO + 800,
+                HeatThrough.Surface.OXIDISED);
+        assertThat(answer.value().orElseThrow().value()).isBetween(5.0, 120.0);
+    }
+
     @Test
     void aPlainTorchNeverGetsAPinToHardeningHeat() {
         var answer = HeatThrough.time(

@@ -144,7 +144,12 @@ final class HardenStep {
         Quantity section = Quantity.length(brief.shape().section());
         Quantity through = Quantity.fraction(quenched.through());
         switch (quenched.verdict()) {
-            case THROUGH, LIKELY_THROUGH ->
+            case THROUGH ->
+                step.reason(
+                        "A section of {} hardens right through in "
+                                + plan.quench().name() + ".",
+                        section);
+            case LIKELY_THROUGH ->
                 step.reason(
                         "A section of {} hardens right through in "
                                 + plan.quench().name() + " with a chance of {}.",

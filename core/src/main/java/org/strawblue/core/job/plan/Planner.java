@@ -2,9 +2,7 @@ package org.strawblue.core.job.plan;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.strawblue.core.job.Item;
 import org.strawblue.core.job.Job;
@@ -30,7 +28,7 @@ public final class Planner {
         return new JobCard(
                 job.title(),
                 routes.stream().flatMap(r -> r.summary().stream()).toList(),
-                withReminders(steps),
+                SaidOnce.of(steps),
                 Stream.concat(job.findings().stream(), routes.stream().flatMap(r -> r.findings().stream()))
                         .distinct()
                         .toList(),
@@ -51,16 +49,6 @@ public final class Planner {
                 .forEach(steps::add));
         steps.addAll(pockets);
         return steps;
-    }
-
-    /** Each caution in full where it first comes up, in short after that: a card that shouts is not read. */
-    private static List<Step> withReminders(List<Step> steps) {
-        Set<String> said = new HashSet<>();
-        return steps.stream()
-                .map(step -> step.with(step.hazards().stream()
-                        .map(h -> said.add(h.key()) ? h : h.reminder())
-                        .toList()))
-                .toList();
     }
 
     /** Each thing once; what any part has in the shop is in the shop. */

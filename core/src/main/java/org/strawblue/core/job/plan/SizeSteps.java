@@ -1,7 +1,10 @@
 package org.strawblue.core.job.plan;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.fit.FinishMethod;
@@ -12,6 +15,7 @@ import org.strawblue.core.fit.Heating;
 import org.strawblue.core.job.Stage;
 import org.strawblue.core.job.Step;
 import org.strawblue.core.quantity.Phrase;
+import org.strawblue.core.quantity.Quantity;
 
 /** What to do to the sizes of a part before the fire and after the temper. */
 final class SizeSteps {
@@ -52,8 +56,25 @@ final class SizeSteps {
         return plans.stream().flatMap(p -> p.value().stream()).toList();
     }
 
-    private List<Finding> findings() {
-        return plans.stream().flatMap(p -> p.findings().stream()).toList();
+    /** Alike but for their figure, the one with the greatest speaks for all. */
+    private Collection<Finding> findings() {
+        Map<List<Object>, Finding> gravest = new LinkedHashMap<>();
+        plans.stream()
+                .flatMap(p -> p.findings().stream())
+                .forEach(f -> gravest.merge(
+                        List.of(f.getClass(), f.what().template(), f.remedy()),
+                        f,
+                        (a, b) -> size(a) < size(b) ? b : a));
+        return gravest.values();
+    }
+
+    private static double size(Finding finding) {
+        return finding.what().amounts().stream()
+                .filter(Quantity.class::isInstance)
+                .map(Quantity.class::cast)
+                .mapToDouble(Quantity::si)
+                .findFirst()
+                .orElse(0);
     }
 
     private static void lead(StepDraft step, List<FinishingStep> todo, String nothing) {

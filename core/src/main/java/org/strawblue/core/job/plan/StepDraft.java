@@ -1,6 +1,7 @@
 package org.strawblue.core.job.plan;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
@@ -78,7 +79,7 @@ final class StepDraft {
         return this;
     }
 
-    StepDraft findings(List<Finding> more) {
+    StepDraft findings(Collection<Finding> more) {
         more.forEach(this::finding);
         return this;
     }

@@ -1,5 +1,6 @@
 package org.strawblue.core.job.plan;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,6 +24,8 @@ final class UnknownCosts {
     private static final Map<String, String> WORDS = Table.of(Job.class, "unknowns.csv").rows().stream()
             .collect(Collectors.toMap(r -> r.text("what"), UnknownCosts::text));
 
+    private static final List<String> SECTIONS = List.of("parts", "pockets", "shop");
+
     private UnknownCosts() {}
 
     private static String text(Row row) {
@@ -41,9 +44,16 @@ final class UnknownCosts {
                 .filter(r -> unknown.path().contains(r.piece().name()))
                 .findFirst();
         Optional<Phrase> computed = route.flatMap(PartRoute::temper).flatMap(t -> computed(unknown, t));
-        String place = unknown.path().replace("{}", "{ }");
+        String place = place(unknown);
         return computed.map(p -> new Phrase(place + ": " + p.template(), p.amounts()))
                 .orElseGet(() -> Phrase.of(place + ": " + WORDS.getOrDefault(unknown.what(), WORDS.get("other"))));
+    }
+
+    /** "pockets / return spring / cycles" is a path; the reader wants the thing: "return spring, cycles". */
+    private static String place(Unknown unknown) {
+        String[] words = unknown.path().replace("{}", "{ }").split(" / ");
+        int from = words.length > 1 && SECTIONS.contains(words[0]) ? 1 : 0;
+        return String.join(", ", Arrays.asList(words).subList(from, words.length));
     }
 
     private static Optional<Phrase> computed(Unknown unknown, TemperPlan plan) {
