@@ -42,14 +42,14 @@ public final class TerminalCard {
             out.rule('━');
         }
         card.summary().forEach(s -> out.hanging(0, "• ", s.in(system)));
+        items("To get", card.toGet());
+        items("Have ready", card.ready());
         card.steps().forEach(this::step);
         if (!card.remarks().isEmpty()) {
             heading("On the job as a whole");
             card.remarks().forEach(f -> finding(2, f));
         }
         unknowns(card.unknowns());
-        items("To get", card.toGet());
-        items("Have ready", card.ready());
         footnotes(card.footnotes());
         if (card.hasIntervals()) {
             out.gap().faint(0, Footnotes.KEY);

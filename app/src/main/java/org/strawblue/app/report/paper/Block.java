@@ -112,6 +112,26 @@ interface Block {
         }
     }
 
+    /** Two blocks side by side. */
+    record Beside(Block left, Block right) implements Block {
+        private static final double GUTTER = 14;
+
+        @Override
+        public double height(Typefaces faces, double width) {
+            return Math.max(left.height(faces, column(width)), right.height(faces, column(width)));
+        }
+
+        @Override
+        public void draw(Pencil pencil, Typefaces faces, double x, double y, double width) {
+            left.draw(pencil, faces, x, y, column(width));
+            right.draw(pencil, faces, x + column(width) + GUTTER, y, column(width));
+        }
+
+        private static double column(double width) {
+            return (width - GUTTER) / 2;
+        }
+    }
+
     /** A warning behind a heavy bar. */
     record Warning(String text) implements Block {
         private static final double BAR = 4;

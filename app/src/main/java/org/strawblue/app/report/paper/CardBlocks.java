@@ -3,6 +3,7 @@ package org.strawblue.app.report.paper;
 import java.util.ArrayList;
 import java.util.List;
 import org.strawblue.app.report.CardView;
+import org.strawblue.app.report.CardView.FigureView;
 import org.strawblue.app.report.CardView.FindingView;
 import org.strawblue.app.report.CardView.ItemView;
 import org.strawblue.app.report.CardView.PictureView;
@@ -10,6 +11,7 @@ import org.strawblue.app.report.CardView.StepView;
 import org.strawblue.app.report.CardView.Weight;
 import org.strawblue.app.report.Footnotes;
 import org.strawblue.app.report.Text;
+import org.strawblue.app.report.paper.Block.Beside;
 import org.strawblue.app.report.paper.Block.FigureRow;
 import org.strawblue.app.report.paper.Block.Gap;
 import org.strawblue.app.report.paper.Block.Paragraph;
@@ -35,10 +37,10 @@ final class CardBlocks {
     static List<Group> of(CardView card, UnitSystem system) {
         CardBlocks blocks = new CardBlocks(card, system);
         blocks.head();
-        card.steps().forEach(blocks::step);
-        blocks.remarks();
         blocks.items("To get", card.toGet());
         blocks.items("Have ready", card.ready());
+        card.steps().forEach(blocks::step);
+        blocks.remarks();
         blocks.unknowns();
         blocks.footnotes();
         return blocks.groups;
@@ -67,7 +69,7 @@ final class CardBlocks {
         add(group, in, new StepHead(step.number(), stage, step.lead().in(system)));
         step.then().forEach(t -> add(group, in, new Paragraph(Style.STRONG, t.in(system)), new Gap(2)));
         step.hazards().forEach(h -> add(group, in, new Warning(h)));
-        step.figures().forEach(f -> add(group, in, new FigureRow(f.label(), f.marked(system))));
+        figures(group, step.figures());
         pictures(group, step.pictures());
         add(group, in, new Gap(3));
         step.findings().stream().filter(f -> f.weight() != Weight.STOP).forEach(f -> finding(group, in, f));
@@ -76,6 +78,17 @@ final class CardBlocks {
         if (!reasons.isEmpty()) {
             add(group, in, new Paragraph(Style.SMALL, reasons));
         }
+    }
+
+    private void figures(List<Placed> group, List<FigureView> figures) {
+        for (int i = 0; i < figures.size(); i += 2) {
+            Block second = i + 1 < figures.size() ? row(figures.get(i + 1)) : new Gap(0);
+            add(group, StepHead.MARGIN, new Beside(row(figures.get(i)), second));
+        }
+    }
+
+    private FigureRow row(FigureView figure) {
+        return new FigureRow(figure.label(), figure.marked(system));
     }
 
     private void pictures(List<Placed> group, List<PictureView> pictures) {

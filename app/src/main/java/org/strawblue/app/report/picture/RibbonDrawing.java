@@ -116,7 +116,7 @@ record RibbonDrawing(ColourRibbon ribbon, AmountWriter writer) {
     private String description() {
         StringBuilder text = new StringBuilder("Held ")
                 .append(writer.write(Quantity.time(ribbon.seconds())))
-                .append(", seen in ")
+                .append(", seen by ")
                 .append(ribbon.light())
                 .append(". Aim for ")
                 .append(writer.write(ribbon.target()))

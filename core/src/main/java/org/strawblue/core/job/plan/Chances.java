@@ -3,9 +3,13 @@ package org.strawblue.core.job.plan;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.quantity.Quantity;
 
 /** Chances as figures of the card. */
 final class Chances {
+
+    /** Nothing here is known so well that a chance nearer to certainty than one in a hundred could be told. */
+    private static final Band TELLABLE = new Band(Dimension.FRACTION, 0.01, 0.99);
 
     private Chances() {}
 
@@ -15,6 +19,11 @@ final class Chances {
     }
 
     static Estimate of(double chance, Estimate because) {
-        return Estimate.of(Dimension.FRACTION, chance, chance, chance, because.bases());
+        double told = TELLABLE.clamp(chance);
+        return Estimate.of(Dimension.FRACTION, told, told, told, because.bases());
+    }
+
+    static Quantity told(double chance) {
+        return Quantity.fraction(TELLABLE.clamp(chance));
     }
 }

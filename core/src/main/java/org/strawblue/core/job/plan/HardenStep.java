@@ -142,7 +142,7 @@ final class HardenStep {
     private void outcome() {
         Quenched quenched = plan.quenched();
         Quantity section = Quantity.length(brief.shape().section());
-        Quantity through = Quantity.fraction(quenched.through());
+        Quantity through = Chances.told(quenched.through());
         switch (quenched.verdict()) {
             case THROUGH ->
                 step.reason(
@@ -161,7 +161,7 @@ final class HardenStep {
                         section,
                         through);
             case UNSURE, SOFT ->
-                step.reason("The surface comes out hard with a chance of {} only.", Quantity.fraction(quenched.skin()));
+                step.reason("The surface comes out hard with a chance of {} only.", Chances.told(quenched.skin()));
         }
     }
 
@@ -173,7 +173,6 @@ final class HardenStep {
                     "The eye in a dim corner sees " + names + "; it is good to about {} either way, worse in daylight.",
                     Quantity.temperatureDifference(spread(glow.names())));
         });
-        step.reason("Where the magnet lets go the steel is not yet ready: go on to the hardening heat.");
         step.reason(
                 "It begins to harden at about {} in the bath; leave it there until it can be held.",
                 plan.martensiteStart().quantity());

@@ -92,7 +92,7 @@ final class PocketSteps {
                 .filter(v -> v != best)
                 .limit(2)
                 .forEach(v -> step.reason(
-                        "“" + name(v) + "” would do too, with a chance of {}.", Quantity.fraction(v.probability())));
+                        "“" + name(v) + "” would do too, with a chance of {}.", Chances.told(v.probability())));
     }
 
     private static Phrase failure(SpringVerdict verdict) {

@@ -1,5 +1,7 @@
 package org.strawblue.core.job.plan;
 
+import java.util.List;
+import java.util.stream.DoubleStream;
 import org.strawblue.core.estimate.Constants;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.heat.HeatSource;
@@ -50,6 +52,20 @@ final class Practice {
     /** How far to either side of a file's hardness it half bites [HRC]. */
     static double fileMargin() {
         return FIGURES.si("file-margin", Dimension.HARDNESS);
+    }
+
+    /** Right end of the hardness curve [K]. */
+    static double curveTo() {
+        return FIGURES.si("curve-to", Dimension.TEMPERATURE);
+    }
+
+    /** The levels of the graded files usually sold as a set [HRC]. */
+    static List<Double> fileSet() {
+        double step = FIGURES.si("file-set-step", Dimension.HARDNESS);
+        double to = FIGURES.si("file-set-to", Dimension.HARDNESS);
+        return DoubleStream.iterate(FIGURES.si("file-set-from", Dimension.HARDNESS), l -> l <= to, l -> l + step)
+                .boxed()
+                .toList();
     }
 
     /** Temperature of the workshop [K]. */

@@ -74,7 +74,7 @@ final class ProveSteps {
                 .filter(HardnessCheck.GradedFiles.class::isInstance)
                 .map(HardnessCheck.GradedFiles.class::cast)
                 .findFirst()
-                .map(HardnessCheck.GradedFiles::levels)
+                .map(files -> files.levels().isEmpty() ? Practice.fileSet() : files.levels())
                 .orElse(List.of());
     }
 

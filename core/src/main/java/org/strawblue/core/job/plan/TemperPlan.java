@@ -133,7 +133,7 @@ record TemperPlan(
             return Optional.empty();
         }
         return Optional.of(new Finding.Caution(
-                Phrase.of("The chance of ending within {} is only {}.", aim.band(), Quantity.fraction(chance)),
+                Phrase.of("The chance of ending within {} is only {}.", aim.band(), Chances.told(chance)),
                 Phrase.of(
                         "The steel's own scatter and the temperature's error of ±{} spread the result over {}.",
                         Quantity.temperatureDifference(error.half()),

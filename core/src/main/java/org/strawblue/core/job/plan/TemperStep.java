@@ -8,6 +8,7 @@ import org.strawblue.core.heat.HeatSource;
 import org.strawblue.core.history.Trace;
 import org.strawblue.core.job.Picture;
 import org.strawblue.core.job.Stage;
+import org.strawblue.core.oxide.ColourName;
 import org.strawblue.core.oxide.ColourReading;
 import org.strawblue.core.oxide.FilmColour;
 import org.strawblue.core.oxide.FilmColours;
@@ -132,6 +133,7 @@ final class TemperStep {
                                 "Hardness of " + brief.grade().name() + " after {} at each temperature",
                                 Quantity.time(plan.secondsInAll())),
                         points.stream()
+                                .filter(p -> p.kelvin() <= upTo())
                                 .map(p -> new Picture.CurvePoint(
                                         p.kelvin(),
                                         p.hardness().value(),
@@ -143,9 +145,14 @@ final class TemperStep {
                         plan.secondsInAll())));
     }
 
+    /** The curve is drawn as far as this temper may concern anyone. */
+    private double upTo() {
+        return Math.max(Practice.curveTo(), plan.window().high() + plan.error().half());
+    }
+
     private Picture ribbon() {
         return new Picture.ColourRibbon(
-                Phrase.of("Film colours after {} in " + light().word(), Quantity.time(plan.secondsInAll())),
+                Phrase.of("Film colours after {}, by " + light().word(), Quantity.time(plan.secondsInAll())),
                 FilmColours.standard()
                         .ribbon(plan.secondsInAll(), light(), Practice.ribbonFrom(), Practice.ribbonTo(), SWATCHES)
                         .stream()
@@ -155,6 +162,13 @@ final class TemperStep {
                 rounded(plan.window()),
                 plan.secondsInAll(),
                 light().word());
+    }
+
+    /** Past the last blue the film tells nothing more. */
+    private static String look(ColourReading c) {
+        return c.colour().name() == ColourName.GREY && c.thinner().name() == ColourName.GREY
+                ? "; it will be past blue and grey, which tells nothing more."
+                : "; look for " + range(c) + ".";
     }
 
     private static String range(ColourReading c) {
