@@ -78,7 +78,7 @@ interface Block {
 
     /** A figure: its label, and its value in a column of its own, a hairline below. */
     record FigureRow(String label, String value) implements Block {
-        private static final double LABEL_SHARE = 0.42;
+        private static final double LABEL_SHARE = 0.46;
         private static final double PADDING = 0.8;
 
         @Override
@@ -89,10 +89,14 @@ interface Block {
 
         @Override
         public void draw(Pencil pencil, Typefaces faces, double x, double y, double width) {
+            draw(pencil, faces, x, y, width, height(faces, width));
+        }
+
+        /** With its hairline at a given height, so that neighbours share theirs. */
+        void draw(Pencil pencil, Typefaces faces, double x, double y, double width, double height) {
             left().draw(pencil, faces, x, y + PADDING - 1, leftWidth(width));
             right().draw(pencil, faces, x + valueAt(width), y + PADDING - 1, width - valueAt(width));
-            double bottom = y + height(faces, width);
-            pencil.rule(x, bottom, x + width, bottom, 0.4, 0.3);
+            pencil.rule(x, y + height, x + width, y + height, 0.4, 0.3);
         }
 
         private Paragraph left() {
@@ -112,19 +116,26 @@ interface Block {
         }
     }
 
-    /** Two blocks side by side. */
-    record Beside(Block left, Block right) implements Block {
+    /** Two figures side by side, or the last one alone. */
+    record FigurePair(List<FigureRow> rows) implements Block {
         private static final double GUTTER = 14;
 
         @Override
         public double height(Typefaces faces, double width) {
-            return Math.max(left.height(faces, column(width)), right.height(faces, column(width)));
+            return rows.stream()
+                    .mapToDouble(r -> r.height(faces, column(width)))
+                    .max()
+                    .orElse(0);
         }
 
         @Override
         public void draw(Pencil pencil, Typefaces faces, double x, double y, double width) {
-            left.draw(pencil, faces, x, y, column(width));
-            right.draw(pencil, faces, x + column(width) + GUTTER, y, column(width));
+            double height = height(faces, width);
+            double at = x;
+            for (FigureRow row : rows) {
+                row.draw(pencil, faces, at, y, column(width), height);
+                at += column(width) + GUTTER;
+            }
         }
 
         private static double column(double width) {

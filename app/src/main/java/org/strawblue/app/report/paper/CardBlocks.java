@@ -11,7 +11,7 @@ import org.strawblue.app.report.CardView.StepView;
 import org.strawblue.app.report.CardView.Weight;
 import org.strawblue.app.report.Footnotes;
 import org.strawblue.app.report.Text;
-import org.strawblue.app.report.paper.Block.Beside;
+import org.strawblue.app.report.paper.Block.FigurePair;
 import org.strawblue.app.report.paper.Block.FigureRow;
 import org.strawblue.app.report.paper.Block.Gap;
 import org.strawblue.app.report.paper.Block.Paragraph;
@@ -82,8 +82,10 @@ final class CardBlocks {
 
     private void figures(List<Placed> group, List<FigureView> figures) {
         for (int i = 0; i < figures.size(); i += 2) {
-            Block second = i + 1 < figures.size() ? row(figures.get(i + 1)) : new Gap(0);
-            add(group, StepHead.MARGIN, new Beside(row(figures.get(i)), second));
+            List<FigureRow> pair = figures.subList(i, Math.min(i + 2, figures.size())).stream()
+                    .map(this::row)
+                    .toList();
+            add(group, StepHead.MARGIN, new FigurePair(pair));
         }
     }
 

@@ -128,11 +128,11 @@ final class HardenStep {
     }
 
     private void figures() {
-        step.figure("Time to heat through, before the soak counts", plan.heatThrough());
-        plan.toBath().ifPresent(t -> step.figure("Time allowed from fire to bath", t));
+        step.figure("To heat through, before the soak", plan.heatThrough());
+        plan.toBath().ifPresent(t -> step.figure("From fire to bath, at most", t));
         step.figure("Bath", plan.quench().bath());
-        step.figure("Hardness at the surface", plan.quenched().surface());
-        step.figure("Hardness at the centre", plan.quenched().centre());
+        step.figure("Hard at the surface", plan.quenched().surface());
+        step.figure("Hard at the centre", plan.quenched().centre());
         step.figure("Austenite left over", plan.quenched().retained());
         if (plan.quenched().verdict() == Quenched.Verdict.SHELL) {
             step.figure("Depth of the hard shell", plan.quenched().depth());
@@ -166,7 +166,7 @@ final class HardenStep {
     }
 
     private void guides() {
-        step.figure("A magnet lets go at", plan.magnet());
+        step.figure("Magnet lets go", plan.magnet());
         GlowGuide.at(plan.austenitise().value()).value().ifPresent(glow -> {
             String names = glow.names().stream().map(GlowColour::name).collect(Collectors.joining(" to "));
             step.reason(

@@ -35,7 +35,7 @@ final class SizeSteps {
         List<FinishingStep> todo = new ArrayList<>();
         values().forEach(p -> todo.addAll(p.stepsBefore()));
         lead(step, todo, "Make the " + brief.piece().name() + " to its drawing.");
-        values().forEach(p -> step.figure("Change of " + p.feature().name() + " on hardening", p.change()));
+        values().forEach(p -> step.figure("Growth, " + p.feature().name(), p.change()));
         step.findings(findings());
         return step.reason("Radius every inside corner and chamfer every edge: cracks start where the section jumps.")
                 .done();

@@ -83,7 +83,7 @@ final class TemperStep {
 
     private void figures() {
         step.figure("Hardness to expect", plan.hardness());
-        step.figure("Chance of ending within the wanted hardness", Chances.within(plan.hardness(), aim.band()));
+        step.figure("Chance of the wanted hardness", Chances.within(plan.hardness(), aim.band()));
         step.reasons(List.of(aim.reason()));
     }
 

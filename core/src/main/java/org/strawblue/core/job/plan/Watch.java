@@ -77,9 +77,9 @@ final class Watch {
 
     private void infrared() {
         first(InfraredGun.class).ifPresent(gun -> {
-            reading(gun, Surface.BRIGHT, "Infrared gun on the bright part");
-            reading(gun, Surface.OXIDISED, "Infrared gun on scale");
-            reading(gun, Surface.PAINTED, "Infrared gun on a painted patch");
+            reading(gun, Surface.BRIGHT, "Gun reads on bright steel");
+            reading(gun, Surface.OXIDISED, "Gun reads on scale");
+            reading(gun, Surface.PAINTED, "Gun reads on a painted patch");
             step.reason(
                     "The infrared gun is set to {}: on bright steel it sees mostly the room. Believe it only on a patch of"
                             + " heat-proof matt paint larger than its spot.",
