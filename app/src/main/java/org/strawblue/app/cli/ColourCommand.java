@@ -41,7 +41,10 @@ final class ColourCommand extends Answering {
     @Option(names = "--temperature", paramLabel = "T", description = "Temperature of the metal: 250 C, 480 F.")
     private @Nullable String temperature;
 
-    @Option(names = "--time", paramLabel = "t", description = "Time at that temperature: 5 min, 1 h.")
+    @Option(
+            names = "--time",
+            paramLabel = "t",
+            description = "Time at that temperature: 5 min, 1 h; if not told, that of the usual chart.")
     private @Nullable String time;
 
     @Option(names = "--light", paramLabel = "LIGHT", defaultValue = "daylight", description = "daylight, lamp or LED.")
@@ -52,7 +55,10 @@ final class ColourCommand extends Answering {
 
     @Override
     Optional<Sheet> ask(Question question) {
-        double seconds = question.needed("--time", time, Dimension.TIME);
+        double seconds = question.si("--time", time, Dimension.TIME).orElseGet(() -> {
+            question.note(ColourService.chartTime());
+            return ColourService.CHART_SECONDS;
+        });
         double chromium = steel.chromium(question);
         Optional<Light> seenIn = question.word("--light", light, Light.find(light), () -> words(Light.values()));
         if (shows == null) {

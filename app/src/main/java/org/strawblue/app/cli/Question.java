@@ -47,6 +47,11 @@ final class Question {
         return findings;
     }
 
+    /** Keeps what was assumed in reading, to be told with the answer. */
+    void note(Finding finding) {
+        findings.add(finding);
+    }
+
     OptionalDouble si(String option, @Nullable String text, Dimension dimension) {
         Optional<Quantity> quantity =
                 read(option, text, t -> QuantityReader.quantity(t, Expectation.of(dimension, units)));

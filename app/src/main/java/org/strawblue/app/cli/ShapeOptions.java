@@ -3,12 +3,17 @@ package org.strawblue.app.cli;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.quantity.Phrase;
 import picocli.CommandLine.Option;
 
 /** The part's shape: which sizes are given tells which shape it is. */
 final class ShapeOptions {
+
+    /** Length over widest size of a part whose ends no longer matter. */
+    private static final int LONG = 5;
 
     @Option(names = "--diameter", paramLabel = "SIZE", description = "A round bar of this diameter.")
     private @Nullable String diameter;
@@ -28,7 +33,7 @@ final class ShapeOptions {
     @Option(names = "--bore", paramLabel = "SIZE", description = "Bore of the bush.")
     private @Nullable String bore;
 
-    @Option(names = "--length", paramLabel = "SIZE", description = "Length of the part.")
+    @Option(names = "--length", paramLabel = "SIZE", description = "Length of the part; a long one if not told.")
     private @Nullable String length;
 
     /** Absent, with a problem noted, where the sizes make no shape. */
@@ -39,7 +44,7 @@ final class ShapeOptions {
         if (shapes != 1) {
             question.missing("--diameter, --side, --thickness or --outside", null, "the size of one shape");
         }
-        double whole = question.needed("--length", length, Dimension.LENGTH);
+        double whole = question.si("--length", length, Dimension.LENGTH).orElseGet(() -> longPart(question));
         if (diameter != null) {
             double size = question.needed("--diameter", diameter, Dimension.LENGTH);
             return made(question, "--diameter", diameter, () -> new PartShape.RoundBar(size, whole));
@@ -51,6 +56,19 @@ final class ShapeOptions {
         return thickness != null
                 ? flat(question, thickness, whole)
                 : outside != null ? tube(question, outside, whole) : Optional.empty();
+    }
+
+    /** Beyond a few sections the length no longer matters to heat or quench, so a missing one is no fault. */
+    private double longPart(Question question) {
+        double widest = Stream.of(diameter, side, thickness, width, outside)
+                .mapToDouble(text -> question.si("size", text, Dimension.LENGTH).orElse(0))
+                .max()
+                .orElse(0);
+        question.note(new Finding.Note(
+                Phrase.of("No length was given: the part is taken as a long one."),
+                Phrase.of("The ends of a short part heat and cool sooner."),
+                Phrase.of("Give its length if it is shorter than a few times its section.")));
+        return LONG * widest;
     }
 
     private Optional<PartShape> flat(Question question, String text, double length) {

@@ -3,6 +3,7 @@ package org.strawblue.app.service;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.history.Trace;
 import org.strawblue.core.oxide.ColourName;
 import org.strawblue.core.oxide.ColourReading;
@@ -13,6 +14,19 @@ import org.strawblue.core.quantity.Quantity;
 
 /** Questions about temper colours. */
 public final class ColourService {
+
+    /** The time taken where none is given [s]: that of the trade's usual chart. */
+    public static final double CHART_SECONDS = FilmColours.standard().chartSeconds();
+
+    /** Says that the time was not given. */
+    public static Finding chartTime() {
+        return new Finding.Note(
+                Phrase.of(
+                        "No time was given: the {} of the trade's usual chart are taken.",
+                        Quantity.time(CHART_SECONDS)),
+                Phrase.of("The same colour comes at a lower temperature in a longer time."),
+                Phrase.of("Give the time at temperature."));
+    }
 
     private ColourService() {}
 

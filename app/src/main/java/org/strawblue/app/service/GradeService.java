@@ -27,7 +27,8 @@ public final class GradeService {
     }
 
     private static String line(Grade grade) {
-        return grade.equivalents().isEmpty() ? grade.title() : grade.title() + "; near " + grade.equivalents();
+        String near = grade.equivalents();
+        return near.isEmpty() ? grade.title() : grade.title() + (near.startsWith("near ") ? "; " : "; near ") + near;
     }
 
     /** What is known of one steel. */

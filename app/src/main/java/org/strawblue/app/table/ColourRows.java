@@ -1,11 +1,13 @@
 package org.strawblue.app.table;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.strawblue.app.service.ColourService;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Answer;
+import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.oxide.ColourReading;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Unit;
@@ -31,7 +33,8 @@ final class ColourRows implements RowQuestion {
     @Override
     public RowAnswer ask(Cells cells) {
         double kelvin = cells.needed("temperature");
-        double seconds = cells.needed("time");
+        boolean chart = cells.text("time").isBlank();
+        double seconds = chart ? ColourService.CHART_SECONDS : cells.needed("time");
         Optional<Light> light = light(cells);
         double chromium = chromium(cells);
         if (!(seconds > 0) && cells.faults().isEmpty()) {
@@ -41,7 +44,11 @@ final class ColourRows implements RowQuestion {
             return RowAnswer.NONE;
         }
         Answer<ColourReading> answer = ColourService.reading(kelvin, seconds, light.orElseThrow(), chromium);
-        return new RowAnswer(answer.value().map(ColourRows::values).orElse(List.of()), answer.findings());
+        List<Finding> findings = new ArrayList<>(answer.findings());
+        if (chart) {
+            findings.add(ColourService.chartTime());
+        }
+        return new RowAnswer(answer.value().map(ColourRows::values).orElse(List.of()), findings);
     }
 
     private static List<String> values(ColourReading reading) {
