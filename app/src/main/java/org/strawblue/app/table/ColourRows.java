@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.strawblue.app.service.ColourService;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Answer;
@@ -22,7 +23,7 @@ final class ColourRows implements RowQuestion {
 
     @Override
     public List<List<String>> needs() {
-        return List.of(List.of("temperature"), List.of("time"));
+        return List.of(List.of("temperature"));
     }
 
     @Override
@@ -33,8 +34,8 @@ final class ColourRows implements RowQuestion {
     @Override
     public RowAnswer ask(Cells cells) {
         double kelvin = cells.needed("temperature");
-        boolean chart = cells.text("time").isBlank();
-        double seconds = chart ? ColourService.CHART_SECONDS : cells.needed("time");
+        OptionalDouble time = cells.si("time");
+        double seconds = time.orElse(ColourService.CHART_SECONDS);
         Optional<Light> light = light(cells);
         double chromium = chromium(cells);
         if (!(seconds > 0) && cells.faults().isEmpty()) {
@@ -45,7 +46,7 @@ final class ColourRows implements RowQuestion {
         }
         Answer<ColourReading> answer = ColourService.reading(kelvin, seconds, light.orElseThrow(), chromium);
         List<Finding> findings = new ArrayList<>(answer.findings());
-        if (chart) {
+        if (time.isEmpty()) {
             findings.add(ColourService.chartTime());
         }
         return new RowAnswer(answer.value().map(ColourRows::values).orElse(List.of()), findings);
