@@ -12,6 +12,7 @@ import org.strawblue.app.input.JobReader;
 import org.strawblue.app.input.ProblemPrinter;
 import org.strawblue.app.input.Read;
 import org.strawblue.app.report.CardJson;
+import org.strawblue.app.report.CardView;
 import org.strawblue.app.report.PageCard;
 import org.strawblue.app.report.Screen;
 import org.strawblue.app.report.TerminalCard;
@@ -85,12 +86,15 @@ final class PlanCommand implements Callable<Integer> {
         }
         Job job = read.value().get();
         JobCard card = Planner.plan(job);
-        print(card, Optional.ofNullable(units).orElse(job.units()));
-        if (!terminalOnly && !json) {
-            leave(
-                    card,
-                    Optional.ofNullable(units).orElse(job.units()),
-                    Optional.ofNullable(paper).orElse(job.shop().paper()));
+        UnitSystem system = Optional.ofNullable(units).orElse(job.units());
+        if (json) {
+            print(CardJson.write(card, system));
+        } else {
+            CardView view = CardView.of(card);
+            print(TerminalCard.write(view, system, parent.screen()));
+            if (!terminalOnly) {
+                leave(view, system, Optional.ofNullable(paper).orElse(job.shop().paper()));
+            }
         }
         return card.refused() ? ExitCode.REFUSED : ExitCode.FINE;
     }
@@ -106,13 +110,13 @@ final class PlanCommand implements Callable<Integer> {
         err.flush();
     }
 
-    private void print(JobCard card, UnitSystem system) {
+    private void print(String text) {
         PrintWriter out = spec.commandLine().getOut();
-        out.print(json ? CardJson.write(card, system) : TerminalCard.write(card, system, parent.screen()));
+        out.print(text);
         out.flush();
     }
 
-    private void leave(JobCard card, UnitSystem system, Paper sheet) {
+    private void leave(CardView card, UnitSystem system, Paper sheet) {
         Path page = folder.resolve(stem() + "-card.html");
         Path pdf = folder.resolve(stem() + "-card.pdf");
         try {

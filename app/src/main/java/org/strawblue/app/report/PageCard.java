@@ -5,7 +5,6 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import java.util.Base64;
 import java.util.Map;
-import org.strawblue.core.job.JobCard;
 import org.strawblue.core.job.UnitSystem;
 
 /** The card as one HTML file that needs nothing from anywhere: lettering, drawings, style and switch are inside. */
@@ -16,9 +15,9 @@ public final class PageCard {
     private PageCard() {}
 
     /** @param system shown first; the page can switch to the other */
-    public static String write(JobCard card, UnitSystem system) {
+    public static String write(CardView card, UnitSystem system) {
         StringOutput out = new StringOutput(64 * 1024);
-        engine().render("card.jte", Map.of("card", CardView.of(card), "look", look(), "system", system), out);
+        engine().render("card.jte", Map.of("card", card, "look", look(), "system", system), out);
         return out.toString();
     }
 

@@ -1,7 +1,6 @@
 package org.strawblue.app.report;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 
 /** Rounds numbers to what is known of them, and writes them without regard to any locale. */
@@ -11,6 +10,9 @@ final class Rounding {
     private static final double STEPS_PER_INTERVAL = 8;
 
     private static final double SAME = 1e-7;
+
+    /** What a half may miss in binary and still count as one, as a share. */
+    private static final double HALF = 1e-15;
 
     private Rounding() {}
 
@@ -43,10 +45,8 @@ final class Rounding {
 
     /** The multiple of {@code step} nearest to {@code value}. */
     static BigDecimal round(double value, BigDecimal step) {
-        return new BigDecimal(value)
-                .divide(step, MathContext.DECIMAL64)
-                .setScale(0, RoundingMode.HALF_UP)
-                .multiply(step);
+        long steps = Math.round(Math.abs(value) / step.doubleValue() * (1 + HALF));
+        return BigDecimal.valueOf(value < 0 ? -steps : steps).multiply(step);
     }
 
     /** With no more decimals than needed; a true minus sign. */

@@ -6,7 +6,6 @@ import org.strawblue.app.report.CardView.FindingView;
 import org.strawblue.app.report.CardView.ItemView;
 import org.strawblue.app.report.CardView.StepView;
 import org.strawblue.app.report.CardView.Weight;
-import org.strawblue.core.job.JobCard;
 import org.strawblue.core.job.Picture.ColourRibbon;
 import org.strawblue.core.job.UnitSystem;
 import org.strawblue.core.source.Source;
@@ -28,9 +27,9 @@ public final class TerminalCard {
     }
 
     /** The whole card, lines ended by {@code \n}. */
-    public static String write(JobCard card, UnitSystem system, Screen screen) {
+    public static String write(CardView card, UnitSystem system, Screen screen) {
         TerminalCard terminal = new TerminalCard(system, screen);
-        terminal.card(CardView.of(card));
+        terminal.card(card);
         return terminal.out.toString();
     }
 

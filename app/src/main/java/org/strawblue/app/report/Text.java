@@ -55,13 +55,24 @@ public record Text(String metric, String inch) {
 
     /** A number stays on one line with its unit: a space that does not break stands between them. */
     private static String glued(String amount) {
-        return amount.replaceAll("(?<!·) (?![(·])", String.valueOf(GLUE));
+        StringBuilder out = new StringBuilder(amount);
+        for (int i = amount.indexOf(' '); i >= 0; i = amount.indexOf(' ', i + 1)) {
+            char before = i > 0 ? amount.charAt(i - 1) : GLUE;
+            char after = i + 1 < amount.length() ? amount.charAt(i + 1) : GLUE;
+            if (before != '·' && after != '(' && after != '·') {
+                out.setCharAt(i, GLUE);
+            }
+        }
+        return out.toString();
     }
 
     /** Text from a job file may hold anything; what would upset a terminal or an XML reader becomes a space. */
     static String clean(String text) {
         StringBuilder out = new StringBuilder(text.length());
-        text.codePoints().forEach(c -> out.appendCodePoint(printable(c) ? c : ' '));
+        for (int i = 0; i < text.length(); i = text.offsetByCodePoints(i, 1)) {
+            int c = text.codePointAt(i);
+            out.appendCodePoint(printable(c) ? c : ' ');
+        }
         return out.toString();
     }
 

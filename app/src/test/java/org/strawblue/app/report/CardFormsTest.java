@@ -27,20 +27,20 @@ class CardFormsTest {
     }
 
     private static void write(String name, JobCard card) throws IOException {
-        Files.writeString(FOLDER.resolve(name + ".html"), PageCard.write(card, UnitSystem.METRIC));
+        Files.writeString(FOLDER.resolve(name + ".html"), PageCard.write(CardView.of(card), UnitSystem.METRIC));
         Files.writeString(FOLDER.resolve(name + ".json"), CardJson.write(card, UnitSystem.METRIC));
         for (int columns : new int[] {80, 120}) {
             Files.writeString(
                     FOLDER.resolve(name + "-" + columns + ".txt"),
-                    TerminalCard.write(card, UnitSystem.METRIC, Screen.plain(columns)));
+                    TerminalCard.write(CardView.of(card), UnitSystem.METRIC, Screen.plain(columns)));
         }
         Files.writeString(
                 FOLDER.resolve(name + ".ansi"),
-                TerminalCard.write(card, UnitSystem.METRIC, new Screen(80, true, true)));
+                TerminalCard.write(CardView.of(card), UnitSystem.METRIC, new Screen(80, true, true)));
         for (Paper paper : Paper.values()) {
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             UnitSystem system = paper == Paper.A4 ? UnitSystem.METRIC : UnitSystem.INCH;
-            PaperCard.write(card, system, paper, out);
+            PaperCard.write(CardView.of(card), system, paper, out);
             Files.write(FOLDER.resolve(name + (paper == Paper.A4 ? "" : "-letter") + ".pdf"), out.toByteArray());
         }
     }

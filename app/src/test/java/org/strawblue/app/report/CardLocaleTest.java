@@ -21,8 +21,8 @@ class CardLocaleTest {
         Locale before = Locale.getDefault();
         Locale.setDefault(locale);
         try {
-            return TerminalCard.write(SampleCard.plunger(), UnitSystem.INCH, Screen.plain(80))
-                    + PageCard.write(SampleCard.plunger(), UnitSystem.METRIC)
+            return TerminalCard.write(CardView.of(SampleCard.plunger()), UnitSystem.INCH, Screen.plain(80))
+                    + PageCard.write(CardView.of(SampleCard.plunger()), UnitSystem.METRIC)
                     + CardJson.write(SampleCard.plunger(), UnitSystem.METRIC);
         } finally {
             Locale.setDefault(before);

@@ -18,7 +18,7 @@ class PageCardTest {
     @Test
     void everyPageIsWellFormedAndNamed() {
         for (JobCard card : cards()) {
-            Document page = Xml.parse(PageCard.write(card, UnitSystem.METRIC));
+            Document page = Xml.parse(PageCard.write(CardView.of(card), UnitSystem.METRIC));
             assertThat(Xml.all(page, "h1")).hasSize(1);
             assertThat(Xml.all(page, "title").get(0).getTextContent()).isEqualTo(Text.clean(card.title()));
             assertThat(page.getDocumentElement().getAttribute("lang")).isEqualTo("en");
@@ -28,7 +28,7 @@ class PageCardTest {
     @Test
     void nothingIsFetchedFromAnywhere() {
         for (JobCard card : cards()) {
-            String page = PageCard.write(card, UnitSystem.METRIC);
+            String page = PageCard.write(CardView.of(card), UnitSystem.METRIC);
             assertThat(ADDRESSES.matcher(page).results())
                     .isNotEmpty()
                     .extracting(m -> m.group(1) != null ? m.group(1) : String.valueOf(m.group(2)))
@@ -38,7 +38,7 @@ class PageCardTest {
 
     @Test
     void textFromTheJobFileStaysText() {
-        Document page = Xml.parse(PageCard.write(SampleCard.hostile(), UnitSystem.METRIC));
+        Document page = Xml.parse(PageCard.write(CardView.of(SampleCard.hostile()), UnitSystem.METRIC));
         assertThat(Xml.all(page, "h1").get(0).getTextContent()).startsWith("<b>Pin & \"bush\"</b>");
         assertThat(Xml.all(page, "h1").get(0).getElementsByTagName("*").getLength())
                 .isZero();
@@ -46,7 +46,7 @@ class PageCardTest {
 
     @Test
     void everyStepHasItsBoxItsLeadAndItsHeading() {
-        Document page = Xml.parse(PageCard.write(SampleCard.plunger(), UnitSystem.METRIC));
+        Document page = Xml.parse(PageCard.write(CardView.of(SampleCard.plunger()), UnitSystem.METRIC));
         List<Element> steps = Xml.all(page, "li").stream()
                 .filter(e -> e.getAttribute("class").equals("step"))
                 .toList();
@@ -65,7 +65,7 @@ class PageCardTest {
 
     @Test
     void everyDrawingIsToldInWords() {
-        Document page = Xml.parse(PageCard.write(SampleCard.plunger(), UnitSystem.METRIC));
+        Document page = Xml.parse(PageCard.write(CardView.of(SampleCard.plunger()), UnitSystem.METRIC));
         List<Element> drawings = Xml.all(page, "svg");
         assertThat(drawings).hasSize(8).allMatch(s -> s.getAttribute("role").equals("img"));
         assertThat(drawings)
@@ -74,14 +74,15 @@ class PageCardTest {
 
     @Test
     void bothUnitSystemsAreInThePageAndTheAskedOneShows() {
-        String inch = PageCard.write(SampleCard.plunger(), UnitSystem.INCH);
+        String inch = PageCard.write(CardView.of(SampleCard.plunger()), UnitSystem.INCH);
         assertThat(inch).contains("class=\"in-inch\"").contains("lbf").contains("N/mm");
-        assertThat(PageCard.write(SampleCard.plunger(), UnitSystem.METRIC)).contains("class=\"in-metric\"");
+        assertThat(PageCard.write(CardView.of(SampleCard.plunger()), UnitSystem.METRIC))
+                .contains("class=\"in-metric\"");
     }
 
     @Test
     void aRefusalIsTheFirstThingUnderTheTitle() {
-        Document page = Xml.parse(PageCard.write(SampleCard.refused(), UnitSystem.METRIC));
+        Document page = Xml.parse(PageCard.write(CardView.of(SampleCard.refused()), UnitSystem.METRIC));
         assertThat(Xml.all(page, "section").get(0).getAttribute("class")).isEqualTo("refused");
         assertThat(Xml.all(page, "h2").get(0).getTextContent()).isEqualTo("Not to be done as asked");
         assertThat(Xml.all(page, "ol")).isEmpty();

@@ -61,7 +61,8 @@ class TerminalCardTest {
     @Test
     void plainTextHasNoEscapeCodesAndNoneComeInFromTheJobFile() {
         assertThat(plain(SampleCard.plunger(), 80)).doesNotContain(ESCAPE);
-        String styled = TerminalCard.write(SampleCard.hostile(), UnitSystem.METRIC, new Screen(80, true, true));
+        String styled =
+                TerminalCard.write(CardView.of(SampleCard.hostile()), UnitSystem.METRIC, new Screen(80, true, true));
         assertThat(styled.replaceAll(ESCAPE + "\\[(?:[012]m|48;2;[0-9;]+m)", ""))
                 .doesNotContain(ESCAPE);
         assertThat(styled).doesNotContain(ESCAPE + "[31m").doesNotContain("\u202e");
@@ -69,14 +70,15 @@ class TerminalCardTest {
 
     @Test
     void coloursAreShownWhereTheTerminalHasThem() {
-        String styled = TerminalCard.write(SampleCard.plunger(), UnitSystem.METRIC, new Screen(80, true, true));
+        String styled =
+                TerminalCard.write(CardView.of(SampleCard.plunger()), UnitSystem.METRIC, new Screen(80, true, true));
         assertThat(styled).contains(ESCAPE + "[48;2;").contains(ESCAPE + "[1mHold in the oven");
         assertThat(plain(SampleCard.plunger(), 80)).contains("→ pale straw    188 °C (370 °F)");
     }
 
     @Test
     void inchUnitsComeFirstWhereAskedFor() {
-        String text = TerminalCard.write(SampleCard.plunger(), UnitSystem.INCH, Screen.plain(100));
+        String text = TerminalCard.write(CardView.of(SampleCard.plunger()), UnitSystem.INCH, Screen.plain(100));
         assertThat(text)
                 .contains("Soak at 1455–1500 °F (790–815 °C)")
                 .contains("thou")
@@ -84,7 +86,7 @@ class TerminalCardTest {
     }
 
     private static String plain(JobCard card, int columns) {
-        return TerminalCard.write(card, UnitSystem.METRIC, Screen.plain(columns));
+        return TerminalCard.write(CardView.of(card), UnitSystem.METRIC, Screen.plain(columns));
     }
 
     private static String flat(String text) {

@@ -16,15 +16,13 @@ public enum EndType {
     /** Closed, then ground flat. */
     CLOSED_GROUND;
 
-    private static final Basis BASIS = basis(row("CLOSED"));
-
     private final double inactive;
     private final double solidWires;
     private final double lengthPitches;
     private final double lengthWires;
 
     EndType() {
-        Row row = row(name());
+        Row row = Rows.row(name());
         inactive = row.number("inactive");
         solidWires = row.number("solid_wires");
         lengthPitches = row.number("length_pitches");
@@ -61,17 +59,24 @@ public enum EndType {
 
     /** What the coil counts and lengths of ends rest on. */
     static Basis basis() {
-        return BASIS;
+        return Rows.BASIS;
     }
 
-    private static Row row(String type) {
-        return Table.of(EndType.class, "ends.csv").rows().stream()
-                .filter(r -> r.text("type").equals(type))
-                .findFirst()
-                .orElseThrow(() -> new IllegalStateException("ends.csv has no row " + type));
-    }
+    /** The table, apart because an enum's own static fields are not there yet when its constants are made. */
+    private static final class Rows {
 
-    private static Basis basis(Row row) {
-        return new Basis("coils and lengths of spring ends", row.text("source"), Standing.of(row.text("standing")));
+        private static final Table TABLE = Table.of(EndType.class, "ends.csv");
+        private static final Basis BASIS = basis(row("CLOSED"));
+
+        private static Row row(String type) {
+            return TABLE.rows().stream()
+                    .filter(r -> r.text("type").equals(type))
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalStateException("ends.csv has no row " + type));
+        }
+
+        private static Basis basis(Row row) {
+            return new Basis("coils and lengths of spring ends", row.text("source"), Standing.of(row.text("standing")));
+        }
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
@@ -29,12 +30,13 @@ public final class AnchoredCurve implements TemperingLaw, TemperingPrior {
 
     private static final String NAME = "A published tempering curve";
 
-    private static final Map<String, Grade> GRADES = grades();
+    private static final Map<String, Row> ROWS = rows();
+    private static final Map<String, Grade> GRADES = new ConcurrentHashMap<>();
 
     private final Grade grade;
     private final TemperedHardness hardness;
 
-    /** What the sheets of one grade make together, worked out once. */
+    /** What the sheets of one grade make together, worked out once, when first asked for. */
     private record Grade(
             HollomonJaffe exchange,
             PooledCurve curve,
@@ -52,15 +54,15 @@ public final class AnchoredCurve implements TemperingLaw, TemperingPrior {
 
     /** The curve of a grade, and what is known of the bar; empty where the grade has none. */
     public static Optional<AnchoredCurve> ofGrade(String key, List<Coupon> coupons, OptionalDouble asQuenched) {
-        return Optional.ofNullable(GRADES.get(key)).map(g -> new AnchoredCurve(g, coupons, asQuenched));
+        return Optional.ofNullable(ROWS.get(key))
+                .map(row -> GRADES.computeIfAbsent(key, k -> grade(row, TemperingSheet.of(k))))
+                .map(g -> new AnchoredCurve(g, coupons, asQuenched));
     }
 
-    private static Map<String, Grade> grades() {
-        Map<String, Grade> grades = new HashMap<>();
-        for (Row row : Table.of(AnchoredCurve.class, "tempering-grades.csv").rows()) {
-            grades.put(row.text("grade"), grade(row, TemperingSheet.of(row.text("grade"))));
-        }
-        return Map.copyOf(grades);
+    private static Map<String, Row> rows() {
+        Map<String, Row> rows = new HashMap<>();
+        Table.of(AnchoredCurve.class, "tempering-grades.csv").rows().forEach(row -> rows.put(row.text("grade"), row));
+        return rows;
     }
 
     private static Grade grade(Row row, List<TemperingSheet> sheets) {

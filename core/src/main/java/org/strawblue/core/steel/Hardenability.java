@@ -1,11 +1,12 @@
 package org.strawblue.core.steel;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
@@ -48,7 +49,8 @@ public record Hardenability(Estimate critical, double lnSd, Optional<Estimate> c
     /** An opinion of ln t and its standard deviation. */
     private record Opinion(double ln, double sd) {}
 
-    private static final Map<Grade, Answer<Hardenability>> KNOWN = new ConcurrentHashMap<>();
+    /** By the very object: a catalogued grade exists once, and to compare two of them figure by figure is slow. */
+    private static final Map<Grade, Answer<Hardenability>> KNOWN = Collections.synchronizedMap(new IdentityHashMap<>());
 
     public static Answer<Hardenability> of(Grade grade) {
         return grade.catalogued() ? KNOWN.computeIfAbsent(grade, Hardenability::reckon) : reckon(grade);

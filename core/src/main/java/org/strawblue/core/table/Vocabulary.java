@@ -39,12 +39,21 @@ public final class Vocabulary<T> {
     }
 
     private static String bare(String word) {
-        return word.codePoints()
-                .filter(c -> !Character.isWhitespace(c) && !Character.isSpaceChar(c))
-                .filter(c -> c != '_' && Character.getType(c) != Character.DASH_PUNCTUATION)
-                .map(Character::toLowerCase)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-                .toString();
+        StringBuilder bare = new StringBuilder(word.length());
+        for (int i = 0; i < word.length(); i = word.offsetByCodePoints(i, 1)) {
+            int c = word.codePointAt(i);
+            if (counts(c)) {
+                bare.appendCodePoint(Character.toLowerCase(c));
+            }
+        }
+        return bare.toString();
+    }
+
+    private static boolean counts(int c) {
+        return !Character.isWhitespace(c)
+                && !Character.isSpaceChar(c)
+                && c != '_'
+                && Character.getType(c) != Character.DASH_PUNCTUATION;
     }
 
     /** Letters to change, add, drop or swap with their neighbour to make one word of the other. */

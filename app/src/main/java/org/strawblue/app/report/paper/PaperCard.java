@@ -9,7 +9,6 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.strawblue.app.report.CardView;
 import org.strawblue.app.report.Footnotes;
-import org.strawblue.core.job.JobCard;
 import org.strawblue.core.job.Shop.Paper;
 import org.strawblue.core.job.UnitSystem;
 
@@ -34,8 +33,7 @@ public final class PaperCard {
         this.width = sheet.getWidth() - 2 * SIDE;
     }
 
-    public static void write(JobCard card, UnitSystem system, Paper paper, OutputStream out) throws IOException {
-        CardView view = CardView.of(card);
+    public static void write(CardView view, UnitSystem system, Paper paper, OutputStream out) throws IOException {
         try (PDDocument document = new PDDocument()) {
             new PaperCard(document, paper == Paper.LETTER ? PDRectangle.LETTER : PDRectangle.A4).set(view, system);
             describe(document, view);
@@ -81,6 +79,14 @@ public final class PaperCard {
         about.setTitle(view.title());
         about.setCreator("Strawblue");
         document.getDocumentCatalog().setLanguage("en");
-        document.setDocumentId((long) view.hashCode());
+        document.setDocumentId((long) words(view).hashCode());
+    }
+
+    /** What tells this card from another: of text alone, whose hash is the same in every run. */
+    private static String words(CardView view) {
+        StringBuilder words = new StringBuilder(view.title());
+        view.summary().forEach(s -> words.append(s.metric()));
+        view.steps().forEach(s -> words.append(s.lead().metric()));
+        return words.toString();
     }
 }

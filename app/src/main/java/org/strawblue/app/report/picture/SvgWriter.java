@@ -1,7 +1,5 @@
 package org.strawblue.app.report.picture;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import org.strawblue.app.report.picture.Mark.Field;
 import org.strawblue.app.report.picture.Mark.Label;
 import org.strawblue.app.report.picture.Mark.Path;
@@ -106,12 +104,14 @@ public final class SvgWriter {
         out.append('>').append(escape(label.text())).append("</text>\n");
     }
 
+    /** With up to two decimals. */
     private static String number(double value) {
-        String text = BigDecimal.valueOf(value)
-                .setScale(2, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
-        return text.equals("0.00") ? "0" : text;
+        long hundredths = Math.round(Math.abs(value) * 100);
+        long whole = hundredths / 100;
+        long rest = hundredths % 100;
+        String sign = value < 0 && hundredths > 0 ? "-" : "";
+        String decimals = rest == 0 ? "" : rest % 10 == 0 ? "." + rest / 10 : rest < 10 ? ".0" + rest : "." + rest;
+        return sign + whole + decimals;
     }
 
     static String escape(String text) {

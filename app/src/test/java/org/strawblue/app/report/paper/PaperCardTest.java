@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.strawblue.app.report.AmountWriter;
+import org.strawblue.app.report.CardView;
 import org.strawblue.app.report.SampleCard;
 import org.strawblue.core.job.JobCard;
 import org.strawblue.core.job.Shop.Paper;
@@ -81,7 +82,7 @@ class PaperCardTest {
 
     private static byte[] write(JobCard card, Paper paper) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        PaperCard.write(card, UnitSystem.METRIC, paper, out);
+        PaperCard.write(CardView.of(card), UnitSystem.METRIC, paper, out);
         return out.toByteArray();
     }
 
