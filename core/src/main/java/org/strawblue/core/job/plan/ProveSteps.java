@@ -27,7 +27,7 @@ final class ProveSteps {
             step.lead("A new file must skate over a cleaned spot, or only just mark it.");
         } else {
             step.lead(
-                    "A file will just bite: full hardness of this steel is {}, below a file's own {}.",
+                    "A file may bite: this quench should give {}, and a new file has {}.",
                     asQuenched.band(),
                     Practice.ordinaryFile().band());
         }

@@ -3,7 +3,6 @@ package org.strawblue.core.job.plan;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.job.Figure;
@@ -86,13 +85,6 @@ final class StepDraft {
 
     StepDraft picture(Picture picture) {
         pictures.add(picture);
-        return this;
-    }
-
-    /** Keeps an answer's findings and, where it has a value, hands it on. */
-    <T> StepDraft take(Answer<T> answer, java.util.function.BiConsumer<StepDraft, T> use) {
-        findings(answer.findings());
-        answer.value().ifPresent(value -> use.accept(this, value));
         return this;
     }
 

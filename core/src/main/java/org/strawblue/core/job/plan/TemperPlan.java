@@ -2,6 +2,7 @@ package org.strawblue.core.job.plan;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.strawblue.core.estimate.Answer;
@@ -47,8 +48,17 @@ record TemperPlan(
         return seconds * times;
     }
 
+    /** In the heat the job names; else in the first of the shop's that can do it. */
     static Answer<TemperPlan> of(Brief brief, Steel steel, Aim aim) {
-        HeatSource source = source(brief);
+        List<HeatSource> heats = heats(brief);
+        return heats.stream()
+                .map(heat -> in(heat, brief, steel, aim))
+                .filter(answer -> answer.value().isPresent() && !answer.stopped())
+                .findFirst()
+                .orElseGet(() -> in(heats.get(0), brief, steel, aim));
+    }
+
+    private static Answer<TemperPlan> in(HeatSource source, Brief brief, Steel steel, Aim aim) {
         double seconds = brief.piece()
                 .temper()
                 .time()
@@ -58,12 +68,27 @@ record TemperPlan(
                 .then(choice -> finished(brief, source, steel, seconds, times, choice, aim));
     }
 
-    private static HeatSource source(Brief brief) {
-        return brief.piece()
-                .temper()
-                .with()
-                .or(() -> brief.job().shop().temperingHeat().stream().findFirst())
-                .orElseGet(() -> HeatSources.of("kitchen-oven"));
+    /** A steel that hardens in air wants hours, so an oven or kiln comes first for it; a kiln that hardens also tempers. */
+    private static List<HeatSource> heats(Brief brief) {
+        Optional<HeatSource> wished = brief.piece().temper().with();
+        if (wished.isPresent()) {
+            return List.of(wished.get());
+        }
+        List<HeatSource> shop = new ArrayList<>(brief.job().shop().temperingHeat());
+        brief.job().shop().hardeningHeat().stream()
+                .filter(HeatSource.Kiln.class::isInstance)
+                .forEach(shop::add);
+        if (shop.isEmpty()) {
+            return List.of(HeatSources.of("kitchen-oven"));
+        }
+        if (brief.hardensInAir()) {
+            shop.sort(Comparator.comparing(heat -> !holdsForHours(heat)));
+        }
+        return shop;
+    }
+
+    private static boolean holdsForHours(HeatSource heat) {
+        return heat instanceof HeatSource.Oven || heat instanceof HeatSource.Kiln;
     }
 
     private static Answer<TemperChoice> choice(Brief brief, Steel steel, Aim aim, double seconds) {

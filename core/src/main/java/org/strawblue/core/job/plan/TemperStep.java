@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Answer;
+import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.heat.HeatSource;
 import org.strawblue.core.history.Trace;
 import org.strawblue.core.job.Picture;
@@ -88,7 +89,8 @@ final class TemperStep {
     }
 
     private void colour() {
-        step.take(colour, (s, c) -> s.figure("Oxide film", c.thickness()));
+        colour.findings().forEach(f -> step.finding(soften(f)));
+        colour.value().ifPresent(c -> step.figure("Oxide film", c.thickness()));
         colour.value().ifPresent(c -> {
             FilmColours films = FilmColours.standard();
             films.after(Trace.hold(plan.kelvin(), films.chartSeconds()), light(), brief.chromium())
@@ -102,6 +104,13 @@ final class TemperStep {
                             Quantity.temperature(plan.kelvin()),
                             Quantity.time(plan.secondsInAll())));
         });
+    }
+
+    /** That a colour cannot be told does not stop the temper. */
+    private static Finding soften(Finding finding) {
+        return finding instanceof Finding.Stop stop
+                ? new Finding.Caution(stop.what(), stop.why(), stop.remedy())
+                : finding;
     }
 
     private void reasons() {

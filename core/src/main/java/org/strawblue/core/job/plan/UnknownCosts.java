@@ -1,6 +1,8 @@
 package org.strawblue.core.job.plan;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,10 +35,10 @@ final class UnknownCosts {
     }
 
     static List<Phrase> of(Job job, List<PartRoute> routes) {
-        return java.util.stream.Stream.concat(
-                        job.unknowns().stream().map(u -> said(u, routes)),
-                        routes.stream().flatMap(r -> unsaid(job, r)))
-                .toList();
+        List<Phrase> costs = new ArrayList<>();
+        job.unknowns().forEach(u -> costs.add(said(u, routes)));
+        costs.addAll(unsaid(routes));
+        return costs;
     }
 
     private static Phrase said(Unknown unknown, List<PartRoute> routes) {
@@ -89,16 +91,27 @@ final class UnknownCosts {
                 .orElse(plan.hardness().value());
     }
 
-    /** What a job file does not even mention, but which costs certainty all the same. */
-    private static java.util.stream.Stream<Phrase> unsaid(Job job, PartRoute route) {
-        return route.temper().stream()
-                .filter(t -> t.error().byInstrument().isEmpty())
-                .filter(t -> t.source() instanceof HeatSource.Oven || t.source() instanceof HeatSource.HotPlate)
-                .map(t -> Phrase.of(
-                        "How true the " + t.source().name() + " runs: its setting may be {} off, which moves the "
-                                + route.piece().name()
-                                + " over {}. An oven thermometer or two crayons would halve that.",
-                        Quantity.temperatureDifference(t.error().half()),
-                        t.errorCost()));
+    /** What a job file does not even mention, but which costs certainty all the same: once for each heat, the worst part. */
+    private static List<Phrase> unsaid(List<PartRoute> routes) {
+        Map<HeatSource, PartRoute> worst = new LinkedHashMap<>();
+        for (PartRoute route : routes) {
+            route.temper()
+                    .filter(t -> t.error().byInstrument().isEmpty() && !(t.source() instanceof HeatSource.Torch))
+                    .ifPresent(t -> worst.merge(t.source(), route, (a, b) -> cost(b) > cost(a) ? b : a));
+        }
+        return worst.values().stream().map(UnknownCosts::unsaid).toList();
+    }
+
+    private static double cost(PartRoute route) {
+        return route.temper().map(t -> t.errorCost().width()).orElse(0.0);
+    }
+
+    private static Phrase unsaid(PartRoute route) {
+        TemperPlan plan = route.temper().orElseThrow();
+        return Phrase.of(
+                "How true the " + plan.source().name() + " runs: its setting may be {} off, which moves the "
+                        + route.piece().name() + " over {}. An oven thermometer or two crayons would halve that.",
+                Quantity.temperatureDifference(plan.error().half()),
+                plan.errorCost());
     }
 }

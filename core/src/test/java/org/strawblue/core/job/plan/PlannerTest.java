@@ -155,7 +155,7 @@ class PlannerTest {
                 poor,
                 List.of()));
         assertThat(step(soft, Stage.PROVE_TEMPERED).lead().template()).contains("should now bite");
-        assertThat(step(soft, Stage.PROVE_HARD).lead().template()).contains("just bite");
+        assertThat(step(soft, Stage.PROVE_HARD).lead().template()).contains("may bite");
     }
 
     @Test
@@ -208,6 +208,7 @@ class PlannerTest {
                 Optional.empty(),
                 Shop.Paper.A4);
         JobCard card = Planner.plan(Jobs.of(List.of(Jobs.pin("D2")), List.of(), air, List.of()));
+        assertThat(card.refused()).isFalse();
         Step temper = step(card, Stage.TEMPER);
         assertThat(temper.lead().template()).contains("twice").contains("do not go by the colour");
         assertThat(temper.pictures()).noneMatch(Picture.ColourRibbon.class::isInstance);
