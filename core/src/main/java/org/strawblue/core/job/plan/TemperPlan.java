@@ -48,14 +48,21 @@ record TemperPlan(
         return seconds * times;
     }
 
-    /** In the heat the job names; else in the first of the shop's that can do it. */
+    /** In the heat the job names; else in the first of the shop's that surely gets hot enough, or that may. */
     static Answer<TemperPlan> of(Brief brief, Steel steel, Aim aim) {
-        List<HeatSource> heats = heats(brief);
-        return heats.stream()
+        return heats(brief).stream()
                 .map(heat -> in(heat, brief, steel, aim))
-                .filter(answer -> answer.value().isPresent() && !answer.stopped())
-                .findFirst()
-                .orElseGet(() -> in(heats.get(0), brief, steel, aim));
+                .min(Comparator.comparing(TemperPlan::doubt))
+                .orElseThrow();
+    }
+
+    /** 0: surely hot enough; 1: perhaps; 2: not. */
+    private static int doubt(Answer<TemperPlan> answer) {
+        return answer.value()
+                .map(plan -> plan.kelvin <= plan.source.traits().reach().low()
+                        ? 0
+                        : plan.kelvin <= plan.source.traits().reach().high() ? 1 : 2)
+                .orElse(2);
     }
 
     private static Answer<TemperPlan> in(HeatSource source, Brief brief, Steel steel, Aim aim) {
