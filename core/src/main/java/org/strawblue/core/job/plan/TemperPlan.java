@@ -48,21 +48,18 @@ record TemperPlan(
         return seconds * times;
     }
 
-    /** In the heat the job names; else in the first of the shop's that surely gets hot enough, or that may. */
+    /** In the heat the job names; else in the first of the shop's that gets hot enough. */
     static Answer<TemperPlan> of(Brief brief, Steel steel, Aim aim) {
-        return heats(brief).stream()
+        List<HeatSource> heats = heats(brief);
+        return heats.stream()
                 .map(heat -> in(heat, brief, steel, aim))
-                .min(Comparator.comparing(TemperPlan::doubt))
-                .orElseThrow();
+                .filter(answer -> answer.value().filter(TemperPlan::reachable).isPresent())
+                .findFirst()
+                .orElseGet(() -> in(heats.get(0), brief, steel, aim));
     }
 
-    /** 0: surely hot enough; 1: perhaps; 2: not. */
-    private static int doubt(Answer<TemperPlan> answer) {
-        return answer.value()
-                .map(plan -> plan.kelvin <= plan.source.traits().reach().low()
-                        ? 0
-                        : plan.kelvin <= plan.source.traits().reach().high() ? 1 : 2)
-                .orElse(2);
+    private boolean reachable() {
+        return kelvin <= source.traits().reach().high();
     }
 
     private static Answer<TemperPlan> in(HeatSource source, Brief brief, Steel steel, Aim aim) {

@@ -41,6 +41,8 @@ class PlannerTest {
     private static final JobCard CARD =
             Planner.plan(Jobs.of(List.of(Jobs.pin("O1")), List.of(Jobs.pocket()), Jobs.shop(), List.of()));
 
+    private static final Optional<Band> SPRING = Optional.of(new Band(Dimension.HARDNESS, 44, 48));
+
     @Test
     void theRouteIsInTheOrderOfWork() {
         assertThat(CARD.steps())
@@ -229,13 +231,24 @@ class PlannerTest {
         assertThat(figure(temper, "Hardness to expect").value()).isGreaterThan(61);
     }
 
+    /** The usual kitchen oven ends between 230 and 290 °C: common practice. */
     @Test
     void anOvenThatCannotReachTheTemperIsSaid() {
-        WorkPiece spring = Jobs.with(
-                Jobs.pin("1075"), Optional.of(new Band(Dimension.HARDNESS, 44, 48)), HardenWish.OPEN, TemperWish.OPEN);
-        JobCard card = Planner.plan(Jobs.of(spring));
-        assertThat(card.allFindings())
+        WorkPiece spring = Jobs.with(Jobs.pin("1075"), SPRING, HardenWish.OPEN, in("kitchen-oven"));
+        assertThat(Planner.plan(Jobs.of(spring)).allFindings())
                 .anySatisfy(f -> assertThat(f.what().template()).contains("may not reach"));
+    }
+
+    @Test
+    void aKilnTempersWhereTheOvenCannot() {
+        WorkPiece spring = Jobs.with(Jobs.pin("1075"), SPRING, HardenWish.OPEN, TemperWish.OPEN);
+        assertThat(step(Planner.plan(Jobs.of(spring)), Stage.TEMPER).lead().template())
+                .contains("in the kiln");
+    }
+
+    private static TemperWish in(String heat) {
+        return new TemperWish(
+                Optional.of(HeatSources.of(heat)), OptionalDouble.empty(), OptionalDouble.empty(), OptionalInt.empty());
     }
 
     @Test
