@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
         name = "colour",
         aliases = "color",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = {
             "What colour a heat leaves on clean steel; or, with --shows, how hot it was to show a colour.",
             "The same colour comes at a lower temperature in a longer time."

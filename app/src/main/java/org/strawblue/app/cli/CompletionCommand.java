@@ -10,6 +10,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "completion",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = "Prints a completion script for bash and zsh.",
         footer = {"", "Example:", "  source <(strawblue completion)"})
 final class CompletionCommand implements Callable<Integer> {

@@ -13,6 +13,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "grades",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = "The steels known here; or all that is known of one of them.",
         footer = {
             "",

@@ -19,6 +19,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "harden",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = {
             "How to harden a part: temperature, soak, quench, seconds from fire to bath;"
                     + " how hard it comes out, outside and at the centre. Says so plainly where it cannot be hardened this way."

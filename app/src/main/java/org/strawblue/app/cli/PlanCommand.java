@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "plan",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = {
             "Works out a job file: prints the job card, and leaves it as a page (HTML) and on paper (PDF)",
             "in the folder you stand in."

@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "proof",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = {
             "Runs every check case in cases/ and sets ours beside the published value.",
             "Controls are wrong on purpose and must miss. Ends with 1 if any verdict is not as it must be."

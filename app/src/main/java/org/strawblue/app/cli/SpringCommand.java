@@ -25,6 +25,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "spring",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = {
             "What a measured compression spring does; with a pocket, whether it works there;"
                     + " with a drawer file and a pocket, which springs work, as they are or cut down."

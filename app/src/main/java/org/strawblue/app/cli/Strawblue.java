@@ -10,6 +10,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "strawblue",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         versionProvider = Version.class,
         description = {
             "Hardening, tempering, colour, springs and sizes for small tools made one at a time.",

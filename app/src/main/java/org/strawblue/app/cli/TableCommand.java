@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "table",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = {
             "Runs a command for each row of a CSV file and writes CSV: the columns that came, then the answer, then its"
                     + " finding. A bad row gets its finding and does not stop the rest.",

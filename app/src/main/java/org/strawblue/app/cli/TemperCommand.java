@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 @Command(
         name = "temper",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = {
             "How hard a steel is after a temper; or, with --hardness, at what temperature to temper for a wanted hardness;"
                     + " or the same temper at another temperature or in another time."

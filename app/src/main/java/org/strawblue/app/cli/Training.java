@@ -14,14 +14,13 @@ import org.strawblue.app.report.Screen;
  */
 public final class Training {
 
-    private static final int COLUMNS = 80;
-
     private Training() {}
 
     public static void main(String[] args) {
         PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        Screen screen = Screen.detect(System.getenv(), false);
         for (List<String> line : lines(Path.of(args[0]))) {
-            CommandLines.run(nowhere, nowhere, Screen.plain(COLUMNS), line.toArray(String[]::new));
+            CommandLines.run(nowhere, nowhere, screen, line.toArray(String[]::new));
         }
     }
 

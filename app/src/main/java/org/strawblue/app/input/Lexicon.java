@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.strawblue.core.table.Table;
 import org.strawblue.core.table.Vocabulary;
 
@@ -21,7 +22,8 @@ import org.strawblue.core.table.Vocabulary;
 public final class Lexicon {
 
     private static final Map<String, String> SPELLINGS = spellings();
-    private static final Map<String, Lexicon> FAMILIES = families();
+    private static final Map<String, Map<String, List<String>>> FAMILIES = families();
+    private static final Map<String, Lexicon> KNOWN = new ConcurrentHashMap<>();
     private static final int LONGEST = 60;
 
     private final Vocabulary<String> vocabulary = new Vocabulary<>();
@@ -45,11 +47,10 @@ public final class Lexicon {
 
     /** The words of one family of {@code words.csv}. */
     public static Lexicon of(String family) {
-        Lexicon lexicon = FAMILIES.get(family);
-        if (lexicon == null) {
-            throw new IllegalArgumentException("no family of words " + family);
-        }
-        return lexicon;
+        return KNOWN.computeIfAbsent(
+                family,
+                f -> new Lexicon(Optional.ofNullable(FAMILIES.get(f))
+                        .orElseThrow(() -> new IllegalArgumentException("no family of words " + f))));
     }
 
     /** The word meant, in our own spelling. */
@@ -102,14 +103,12 @@ public final class Lexicon {
         return all;
     }
 
-    private static Map<String, Lexicon> families() {
+    private static Map<String, Map<String, List<String>>> families() {
         Map<String, Map<String, List<String>>> families = new HashMap<>();
         Table.of(Lexicon.class, "words.csv")
                 .rows()
                 .forEach(r -> families.computeIfAbsent(r.text("family"), f -> new LinkedHashMap<>())
                         .put(r.text("word"), forms(r.optionalText("also").orElse(""))));
-        Map<String, Lexicon> lexicons = new HashMap<>();
-        families.forEach((family, words) -> lexicons.put(family, new Lexicon(words)));
-        return lexicons;
+        return families;
     }
 }

@@ -22,9 +22,12 @@ public final class Units {
 
     /** The unit of a dimension that people write as {@code name}; upper and lower case count. */
     public static Optional<Unit> find(Dimension dimension, String name) {
-        return ALL.stream()
-                .filter(u -> u.dimension() == dimension && u.names().contains(name))
-                .findFirst();
+        for (Unit unit : ALL) {
+            if (unit.dimension() == dimension && unit.names().contains(name)) {
+                return Optional.of(unit);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The unit printed as {@code symbol}. @throws IllegalArgumentException where there is none */
