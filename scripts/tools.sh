@@ -163,10 +163,9 @@ train() {
 # is mapped where it was made for: moved elsewhere, each of its pointers would be rewritten at every start.
 java_flags="-XX:+IgnoreUnrecognizedVMOptions -XX:+UseSerialGC -Xms48m -Xmn32m -Xmx512m -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -Xlog:disable -XX:-UsePerfData -Djava.awt.headless=true -Dfile.encoding=UTF-8"
 
-# The optimising compiler waits sixteen times as long as usual for a method to prove busy: a card is over before its work pays,
-# and it would take the processor from the program; a table of many rows gets it all the same.
-java_flags="$java_flags -XX:Tier4InvocationThreshold=80000 -XX:Tier4MinInvocationThreshold=9600 \
-    -XX:Tier4CompileThreshold=240000 -XX:Tier4BackEdgeThreshold=640000"
+# The optimising compiler pays only where thousands of rows go through the same code: for a single answer it would take the
+# processor from the program, and the answer is there before its work is of use.
+quick_flags="-XX:TieredStopAtLevel=1"
 
 locked() {
     mkdir -p "$run_dir"
