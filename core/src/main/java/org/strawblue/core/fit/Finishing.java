@@ -37,7 +37,7 @@ public final class Finishing {
             return Answer.of(asItComes(feature, change, surface), findings);
         }
         Band limits = feature.limits().get();
-        Optional<Band> aim = aimBefore(feature, limits, total(feature, change, surface));
+        Optional<Band> aim = aimBefore(limits, total(feature, change, surface));
         if (aim.isPresent()) {
             return Answer.of(toSizeBefore(feature, change, surface, aim.get()), findings);
         }
@@ -68,7 +68,7 @@ public final class Finishing {
     }
 
     /** Sizes that end within limits at either end of what may happen; absent where nobody can work that closely. */
-    private static Optional<Band> aimBefore(Feature feature, Band limits, Band total) {
+    private static Optional<Band> aimBefore(Band limits, Band total) {
         double low = limits.low() - total.low();
         double high = limits.high() - total.high();
         return high - low >= 2 * MAKING_ERROR ? Optional.of(new Band(Dimension.LENGTH, low, high)) : Optional.empty();

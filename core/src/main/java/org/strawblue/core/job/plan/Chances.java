@@ -9,7 +9,7 @@ import org.strawblue.core.quantity.Quantity;
 final class Chances {
 
     /** Nothing here is known so well that a chance nearer to certainty than one in a hundred could be told. */
-    private static final Band TELLABLE = new Band(Dimension.FRACTION, 0.01, 0.99);
+    private static final Band TELLABLE = Practice.tellableChance();
 
     private Chances() {}
 

@@ -7,6 +7,7 @@ import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.heat.HeatSource;
 import org.strawblue.core.job.Job;
 import org.strawblue.core.part.PartShape;
+import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 
 /** What the trade does where a job leaves it open, from {@code practice.csv}. */
@@ -59,9 +60,19 @@ final class Practice {
         return FIGURES.si("curve-to", Dimension.TEMPERATURE);
     }
 
+    /** Chances [1] that are told as they are; beyond, the nearer limit is. */
+    static Band tellableChance() {
+        return FIGURES.estimate("tellable-chance", Dimension.FRACTION).band();
+    }
+
+    /** Step of the usual set of graded files [HRC]. */
+    static double fileStep() {
+        return FIGURES.si("file-set-step", Dimension.HARDNESS);
+    }
+
     /** The levels of the graded files usually sold as a set [HRC]. */
     static List<Double> fileSet() {
-        double step = FIGURES.si("file-set-step", Dimension.HARDNESS);
+        double step = fileStep();
         double to = FIGURES.si("file-set-to", Dimension.HARDNESS);
         return DoubleStream.iterate(FIGURES.si("file-set-from", Dimension.HARDNESS), l -> l <= to, l -> l + step)
                 .boxed()

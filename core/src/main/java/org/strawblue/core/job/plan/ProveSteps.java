@@ -62,11 +62,18 @@ final class ProveSteps {
             step.reason(
                     "An ordinary file of about {} cannot tell hardness below its own; graded files from {} would.",
                     Practice.ordinaryFile().quantity(),
-                    new Band(Dimension.HARDNESS, Math.floor(wanted.low() / 5) * 5, Math.ceil(wanted.high() / 5) * 5));
+                    straddling(wanted));
         }
         return step.reason(
                         "Too hard: temper again a little hotter, nothing is lost. Too soft: it must be hardened again.")
                 .done();
+    }
+
+    /** The files of the usual set next to the wanted hardness on either side [HRC]. */
+    private static Band straddling(Band wanted) {
+        double step = Practice.fileStep();
+        return new Band(
+                Dimension.HARDNESS, Math.floor(wanted.low() / step) * step, Math.ceil(wanted.high() / step) * step);
     }
 
     private static List<Double> levels(Brief brief) {
