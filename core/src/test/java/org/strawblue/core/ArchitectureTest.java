@@ -40,8 +40,10 @@ class ArchitectureTest {
         MAY_USE.put("oxide", withColour);
         MAY_USE.put("glow", withColour);
         MAY_USE.put("pyrometry", withColour);
-        MAY_USE.put("evidence", plus(withColour, "oxide", "glow", "pyrometry"));
-        MAY_USE.put("job", plus(withColour, "oxide", "glow", "pyrometry", "evidence", "spring", "fit"));
+        List<String> withOxide = plus(withColour, "oxide", "glow", "pyrometry");
+        MAY_USE.put("watch", withOxide);
+        MAY_USE.put("evidence", plus(withOxide, "watch"));
+        MAY_USE.put("job", plus(withOxide, "watch", "evidence", "spring", "fit"));
     }
 
     private static final JavaClasses CORE = new ClassFileImporter()

@@ -7,6 +7,7 @@ import org.strawblue.app.report.CardView.ItemView;
 import org.strawblue.app.report.CardView.StepView;
 import org.strawblue.app.report.CardView.Weight;
 import org.strawblue.core.job.Picture.ColourRibbon;
+import org.strawblue.core.job.Picture.HeatClock;
 import org.strawblue.core.job.UnitSystem;
 import org.strawblue.core.source.Source;
 
@@ -70,6 +71,9 @@ public final class TerminalCard {
             if (p.picture() instanceof ColourRibbon ribbon) {
                 out.gap();
                 new TerminalRibbon(ribbon, new AmountWriter(system), screen).write(out, INNER_INDENT);
+            } else if (p.picture() instanceof HeatClock clock) {
+                out.gap();
+                new TerminalClock(clock, new AmountWriter(system)).write(out, INNER_INDENT);
             }
         });
         if (!step.reasons().isEmpty()) {

@@ -86,4 +86,64 @@ public sealed interface Picture {
             Optional<Band> forceAtFullTravel,
             double forceAtSet)
             implements Picture {}
+
+    /**
+     * The section of a part while it warms, at some moments.
+     *
+     * @param cells the whole section in patches, x across, y up from the plate or tray it lies on
+     * @param onPlate whether it lies on a hot plate at y = 0
+     */
+    record SectionWarming(Phrase caption, List<Cell> cells, List<Moment> moments, boolean onPlate) implements Picture {
+        public SectionWarming {
+            cells = List.copyOf(cells);
+            moments = List.copyOf(moments);
+        }
+    }
+
+    /** A patch of a section: its corners in turn [m]. */
+    record Cell(List<Corner> corners) {
+        public Cell {
+            corners = List.copyOf(corners);
+        }
+    }
+
+    /** [m] */
+    record Corner(double x, double y) {}
+
+    /** Temperatures [K] of the cells, in their order, a time [s] after the start. */
+    record Moment(double seconds, List<Double> kelvin) {
+        public Moment {
+            kelvin = List.copyOf(kelvin);
+        }
+    }
+
+    /**
+     * Temperature of the named places against time, with the time to take the part off.
+     *
+     * @param traces one for each place, the hottest-heated first
+     * @param wanted temperatures to take it off at [K]
+     * @param pull when to take it off [s]; absent where it never gets there
+     * @param colours the film colour of the first place in its turn
+     */
+    record HeatClock(
+            Phrase caption, List<ClockTrace> traces, Band wanted, Optional<Band> pull, List<ColourSpan> colours)
+            implements Picture {
+        public HeatClock {
+            traces = List.copyOf(traces);
+            colours = List.copyOf(colours);
+        }
+    }
+
+    /** @param place as a person calls it: "underside" */
+    record ClockTrace(String place, List<ClockPoint> points) {
+        public ClockTrace {
+            points = List.copyOf(points);
+        }
+    }
+
+    /** Temperature [K] with its 80 % interval at a time [s]. */
+    record ClockPoint(double seconds, double kelvin, double low, double high) {}
+
+    /** A time [s] through which a film shows one name; {@code hex} at its middle. */
+    record ColourSpan(double from, double to, String name, String hex) {}
 }

@@ -67,12 +67,25 @@ final class Pencil implements AutoCloseable {
 
     /** A field of a colour of its own, "#rrggbb". */
     void fill(double x, double y, double w, double h, String hex) {
-        int rgb = Integer.parseInt(hex.substring(1), 16);
         write(() -> {
-            stream.setNonStrokingColor((rgb >> 16 & 255) / 255f, (rgb >> 8 & 255) / 255f, (rgb & 255) / 255f);
+            colour(hex);
             stream.addRect((float) x, (float) (height - y - h), (float) w, (float) h);
             stream.fill();
         });
+    }
+
+    /** An area of a colour of its own, "#rrggbb". */
+    void fill(List<Point> points, String hex) {
+        write(() -> {
+            colour(hex);
+            trace(points, true);
+            stream.fill();
+        });
+    }
+
+    private void colour(String hex) throws IOException {
+        int rgb = Integer.parseInt(hex.substring(1), 16);
+        stream.setNonStrokingColor((rgb >> 16 & 255) / 255f, (rgb >> 8 & 255) / 255f, (rgb & 255) / 255f);
     }
 
     /** A path drawn with a pen of a drawing; {@code scale} applies to the pen as well. */

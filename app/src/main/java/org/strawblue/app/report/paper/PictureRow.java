@@ -5,6 +5,7 @@ import org.strawblue.app.report.picture.Drawing;
 import org.strawblue.app.report.picture.Mark;
 import org.strawblue.app.report.picture.Mark.Field;
 import org.strawblue.app.report.picture.Mark.Label;
+import org.strawblue.app.report.picture.Mark.Patch;
 import org.strawblue.app.report.picture.Mark.Path;
 import org.strawblue.app.report.picture.Mark.Point;
 
@@ -43,15 +44,20 @@ record PictureRow(List<Captioned> pictures) implements Block {
 
     private static void draw(Pencil pencil, Mark mark, double x, double y, double scale) {
         if (mark instanceof Path path) {
-            List<Point> points = path.points().stream()
-                    .map(p -> new Point(x + p.x() * scale, y + p.y() * scale))
-                    .toList();
-            pencil.path(path.pen(), points, path.closed(), scale);
+            pencil.path(path.pen(), placed(path.points(), x, y, scale), path.closed(), scale);
+        } else if (mark instanceof Patch patch) {
+            pencil.fill(placed(patch.points(), x, y, scale), patch.hex());
         } else if (mark instanceof Field f) {
             pencil.fill(x + f.x() * scale, y + f.y() * scale, f.width() * scale, f.height() * scale, f.hex());
         } else if (mark instanceof Label label) {
             label(pencil, label, x, y, scale);
         }
+    }
+
+    private static List<Point> placed(List<Point> points, double x, double y, double scale) {
+        return points.stream()
+                .map(p -> new Point(x + p.x() * scale, y + p.y() * scale))
+                .toList();
     }
 
     private static void label(Pencil pencil, Label label, double x, double y, double scale) {

@@ -17,6 +17,13 @@ public sealed interface Mark {
     /** A filled field of a colour of its own, "#rrggbb". */
     record Field(String hex, double x, double y, double width, double height) implements Mark {}
 
+    /** A filled area of a colour of its own, "#rrggbb", within these corners. */
+    record Patch(String hex, List<Point> points) implements Mark {
+        public Patch {
+            points = List.copyOf(points);
+        }
+    }
+
     /** Lettering; {@code y} is its base line. */
     record Label(String text, double x, double y, Lettering lettering, Anchor anchor) implements Mark {
 

@@ -18,6 +18,12 @@ public final class Pictures {
         if (picture instanceof Picture.SpringInPocket spring) {
             return new SpringDrawing(spring, writer).draw();
         }
+        if (picture instanceof Picture.SectionWarming section) {
+            return new SectionDrawing(section, writer).draw();
+        }
+        if (picture instanceof Picture.HeatClock clock) {
+            return new ClockDrawing(clock, writer).draw();
+        }
         return new ForceDrawing((Picture.ForceLength) picture, writer).draw();
     }
 }

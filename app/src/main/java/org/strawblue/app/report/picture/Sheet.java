@@ -40,6 +40,11 @@ final class Sheet {
         return this;
     }
 
+    Sheet patch(String hex, List<Point> points) {
+        marks.add(new Mark.Patch(hex, points));
+        return this;
+    }
+
     Sheet label(String text, double x, double y, Lettering lettering, Anchor anchor) {
         marks.add(new Mark.Label(text, x, y, lettering, anchor));
         return this;

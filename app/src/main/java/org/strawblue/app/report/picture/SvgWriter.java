@@ -1,7 +1,9 @@
 package org.strawblue.app.report.picture;
 
+import java.util.List;
 import org.strawblue.app.report.picture.Mark.Field;
 import org.strawblue.app.report.picture.Mark.Label;
+import org.strawblue.app.report.picture.Mark.Patch;
 import org.strawblue.app.report.picture.Mark.Path;
 import org.strawblue.app.report.picture.Mark.Point;
 
@@ -36,6 +38,8 @@ public final class SvgWriter {
             path(path);
         } else if (mark instanceof Field field) {
             field(field);
+        } else if (mark instanceof Patch patch) {
+            patch(patch);
         } else if (mark instanceof Label label) {
             label(label);
         }
@@ -44,13 +48,23 @@ public final class SvgWriter {
     private void path(Path path) {
         out.append("<path");
         ink(path.pen());
+        trace(path.points(), path.closed());
+    }
+
+    private void patch(Patch patch) {
+        out.append("<path stroke-width=\"0.4\" stroke=\"").append(escape(patch.hex()));
+        out.append("\" fill=\"").append(escape(patch.hex())).append('"');
+        trace(patch.points(), true);
+    }
+
+    private void trace(List<Point> points, boolean closed) {
         out.append(" d=\"");
         char command = 'M';
-        for (Point p : path.points()) {
+        for (Point p : points) {
             out.append(command).append(number(p.x())).append(' ').append(number(p.y()));
             command = 'L';
         }
-        out.append(path.closed() ? "Z" : "").append("\"/>\n");
+        out.append(closed ? "Z" : "").append("\"/>\n");
     }
 
     private void ink(Pen pen) {

@@ -25,7 +25,8 @@ class OddPicturesTest {
     @MethodSource("seeds")
     void everyPictureCanBeDrawnOnItsSheet(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        for (Picture picture : List.of(spring(random), force(random), ribbon(random), curve(random))) {
+        for (Picture picture :
+                List.of(spring(random), force(random), ribbon(random), curve(random), clock(random), section(random))) {
             for (UnitSystem system : UnitSystem.values()) {
                 Drawing drawing = Pictures.draw(picture, new AmountWriter(system));
                 assertThat(drawing.height()).isBetween(60.0, 600.0);
@@ -116,6 +117,47 @@ class OddPicturesTest {
         Optional<Band> chosen =
                 random.nextBoolean() ? Optional.of(new Band(Dimension.TEMPERATURE, at, at + 10)) : Optional.empty();
         return new Picture.HardnessCurve(CAPTION, points, wanted, chosen, 3600);
+    }
+
+    private static Picture clock(SplittableRandom random) {
+        double tau = random.nextDouble(5, 4000);
+        double end = random.nextDouble(350, 900);
+        List<Picture.ClockTrace> traces = new ArrayList<>();
+        for (String place : List.of("underside", "top").subList(0, random.nextInt(1, 3))) {
+            List<Picture.ClockPoint> points = new ArrayList<>();
+            for (int i = 0; i <= 40; i++) {
+                double t = tau * i / 10;
+                double k = end - (end - 293) * Math.exp(-t / tau);
+                points.add(new Picture.ClockPoint(t, k, k - random.nextDouble(20), k + random.nextDouble(20)));
+            }
+            traces.add(new Picture.ClockTrace(place, points));
+        }
+        double low = random.nextDouble(300, 900);
+        double at = random.nextDouble(6 * tau);
+        Optional<Band> pull =
+                random.nextBoolean() ? Optional.of(new Band(Dimension.TIME, at, at * 1.2)) : Optional.empty();
+        return new Picture.HeatClock(
+                CAPTION,
+                traces,
+                new Band(Dimension.TEMPERATURE, low, low + random.nextDouble(30)),
+                pull,
+                List.of(new Picture.ColourSpan(tau, 2 * tau, "straw", "#ccaa66")));
+    }
+
+    private static Picture section(SplittableRandom random) {
+        double width = random.nextDouble(0.002, 0.06);
+        double height = random.nextDouble(0.002, 0.06);
+        List<Picture.Corner> corners = List.of(
+                new Picture.Corner(-width / 2, 0),
+                new Picture.Corner(width / 2, 0),
+                new Picture.Corner(width / 2, height),
+                new Picture.Corner(-width / 2, height));
+        List<Picture.Moment> moments = new ArrayList<>();
+        int n = random.nextInt(1, 5);
+        for (int i = 0; i < n; i++) {
+            moments.add(new Picture.Moment(60 * i, List.of(random.nextDouble(293, 700))));
+        }
+        return new Picture.SectionWarming(CAPTION, List.of(new Picture.Cell(corners)), moments, random.nextBoolean());
     }
 
     static LongStream seeds() {

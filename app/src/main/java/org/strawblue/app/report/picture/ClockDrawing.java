@@ -1,0 +1,128 @@
+package org.strawblue.app.report.picture;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.strawblue.app.report.AmountWriter;
+import org.strawblue.app.report.picture.Mark.Anchor;
+import org.strawblue.app.report.picture.Mark.Lettering;
+import org.strawblue.app.report.picture.Mark.Point;
+import org.strawblue.core.job.Picture.ClockPoint;
+import org.strawblue.core.job.Picture.ClockTrace;
+import org.strawblue.core.job.Picture.ColourSpan;
+import org.strawblue.core.job.Picture.HeatClock;
+import org.strawblue.core.job.UnitSystem;
+import org.strawblue.core.quantity.Band;
+import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.quantity.Quantity;
+import org.strawblue.core.quantity.Unit;
+import org.strawblue.core.quantity.Units;
+
+/** Temperature against time, the wanted band lying, the time to pull standing, the film's colours along the foot. */
+record ClockDrawing(HeatClock clock, AmountWriter writer) {
+
+    private static final double LEFT = 34;
+    private static final double RIGHT = Drawing.WIDTH - 12;
+    private static final double TOP = 46;
+    private static final double BOTTOM = 200;
+    private static final double STRIP = 12;
+
+    Drawing draw() {
+        Sheet sheet = new Sheet();
+        Axis x = new Axis(0, end(), LEFT, RIGHT);
+        Axis y = temperatureAxis();
+        drawGrid(sheet, x, y);
+        double low = y.within(clock.wanted().low());
+        double high = y.within(clock.wanted().high());
+        sheet.box(Pen.WANTED, LEFT, high, RIGHT - LEFT, low - high);
+        clock.traces().forEach(t -> drawTrace(sheet, t, x, y));
+        clock.pull().ifPresent(p -> drawPull(sheet, p, x));
+        clock.colours().forEach(c -> drawColour(sheet, c, x));
+        return sheet.drawing("Temperature against time", description(), BOTTOM + STRIP + 34);
+    }
+
+    private double end() {
+        return points().stream().mapToDouble(ClockPoint::seconds).max().orElse(1);
+    }
+
+    private List<ClockPoint> points() {
+        return clock.traces().stream().flatMap(t -> t.points().stream()).toList();
+    }
+
+    private Axis temperatureAxis() {
+        double low = points().stream().mapToDouble(ClockPoint::low).min().orElse(0);
+        double high = points().stream().mapToDouble(ClockPoint::high).max().orElse(1);
+        double top = Math.max(high, clock.wanted().high());
+        return new Axis(low, top + (top - low) * 0.05 + 1, BOTTOM, TOP);
+    }
+
+    private void drawGrid(Sheet sheet, Axis x, Axis y) {
+        Unit degree = Units.of(Dimension.TEMPERATURE, writer.system() == UnitSystem.METRIC ? "°C" : "°F");
+        Axis own = new Axis(degree.fromSi(y.from()), degree.fromSi(y.to()), BOTTOM, TOP);
+        for (double t : own.ticks(6)) {
+            sheet.line(Pen.GRID, LEFT, own.at(t), RIGHT, own.at(t));
+            sheet.label(Long.toString(Math.round(t)), LEFT - 5, own.at(t) + 3.5, Lettering.SMALL, Anchor.END);
+        }
+        Unit unit =
+                Units.of(Dimension.TIME, end() > Units.of(Dimension.TIME, "min").toSi(3) ? "min" : "s");
+        Axis time = new Axis(0, unit.fromSi(end()), LEFT, RIGHT);
+        for (double t : time.ticks(6)) {
+            double at = time.at(t);
+            sheet.line(Pen.GRID, at, TOP, at, BOTTOM);
+            sheet.label(number(t), at, BOTTOM + STRIP + 14, Lettering.SMALL, Anchor.MIDDLE);
+        }
+        sheet.label(degree.symbol(), LEFT - 5, TOP - 8, Lettering.SMALL, Anchor.END);
+        sheet.label("time, " + unit.symbol(), RIGHT, BOTTOM + STRIP + 28, Lettering.SMALL, Anchor.END);
+        sheet.line(Pen.THIN, LEFT, TOP, LEFT, BOTTOM).line(Pen.THIN, LEFT, BOTTOM, RIGHT, BOTTOM);
+    }
+
+    private static String number(double t) {
+        return t == Math.rint(t) ? Long.toString(Math.round(t)) : Double.toString(Math.round(t * 100) / 100.0);
+    }
+
+    private static void drawTrace(Sheet sheet, ClockTrace trace, Axis x, Axis y) {
+        List<Point> middle = new ArrayList<>();
+        List<Point> upper = new ArrayList<>();
+        List<Point> lower = new ArrayList<>();
+        for (ClockPoint p : trace.points()) {
+            middle.add(new Point(x.at(p.seconds()), y.at(p.kelvin())));
+            upper.add(new Point(x.at(p.seconds()), y.at(p.high())));
+            lower.add(new Point(x.at(p.seconds()), y.at(p.low())));
+        }
+        Collections.reverse(lower);
+        upper.addAll(lower);
+        sheet.path(Pen.BAND, upper, true).path(Pen.CURVE, middle, false);
+    }
+
+    private void drawPull(Sheet sheet, Band pull, Axis x) {
+        double x1 = x.within(pull.low());
+        double x2 = x.within(pull.high());
+        double level = TOP - 20;
+        sheet.line(Pen.OUTLINE, x1, level, x1, BOTTOM).line(Pen.OUTLINE, x2, level, x2, BOTTOM);
+        sheet.line(Pen.OUTLINE, x1, level, x2, level);
+        String text = "pull at " + writer.write(pull);
+        double half = Lettering.STRONG.width(text) / 2;
+        double middle = Math.max(LEFT + half, Math.min(RIGHT - half, (x1 + x2) / 2));
+        sheet.label(text, middle, level - 6, Lettering.STRONG, Anchor.MIDDLE);
+    }
+
+    private static void drawColour(Sheet sheet, ColourSpan span, Axis x) {
+        double from = x.within(span.from());
+        sheet.field(span.hex(), from, BOTTOM + 1, x.within(span.to()) - from, STRIP - 1);
+    }
+
+    private String description() {
+        StringBuilder text = new StringBuilder();
+        for (ClockTrace trace : clock.traces()) {
+            ClockPoint last = trace.points().get(trace.points().size() - 1);
+            text.append(trace.place()).append(": ");
+            text.append(writer.write(Quantity.temperature(last.kelvin())));
+            text.append(" after ")
+                    .append(writer.write(Quantity.time(last.seconds())))
+                    .append("; ");
+        }
+        text.append("wanted ").append(writer.write(clock.wanted()));
+        clock.pull().ifPresent(p -> text.append("; pull at ").append(writer.write(p)));
+        return text.append('.').toString();
+    }
+}
