@@ -160,12 +160,13 @@ train() {
 }
 
 # Serial collector, and room for the young objects of a short run: less to set up, and no pause before it is over. The archive
-# is mapped where it was made for: moved elsewhere, each of its pointers would be rewritten at every start.
-java_flags="-XX:+IgnoreUnrecognizedVMOptions -XX:+UseSerialGC -Xms48m -Xmn32m -Xmx512m -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -Xlog:disable -XX:-UsePerfData -Djava.awt.headless=true -Dfile.encoding=UTF-8"
+# is mapped where it was made for: moved elsewhere, each of its pointers would be rewritten at every start. Huge pages, because
+# a short run is first of all a matter of touching fresh memory.
+java_flags="-XX:+IgnoreUnrecognizedVMOptions -XX:+UseSerialGC -XX:+UseTransparentHugePages -Xms48m -Xmn32m -Xmx512m -XX:+UnlockDiagnosticVMOptions -XX:ArchiveRelocationMode=0 -Xlog:disable -XX:-UsePerfData -Djava.awt.headless=true -Dfile.encoding=UTF-8"
 
 # The optimising compiler pays only where thousands of rows go through the same code: for a single answer it would take the
-# processor from the program, and the answer is there before its work is of use.
-quick_flags="-XX:TieredStopAtLevel=1"
+# processor from the program, and the answer is there before its work is of use. Its code needs little room, taken at once.
+quick_flags="-XX:TieredStopAtLevel=1 -XX:ReservedCodeCacheSize=16m -XX:InitialCodeCacheSize=8m"
 
 locked() {
     mkdir -p "$run_dir"

@@ -4,10 +4,10 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.strawblue.app.input.ProblemPrinter;
+import org.strawblue.app.report.Screen;
 import org.strawblue.app.service.Sheet;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** A command that asks one question and prints its answer. */
@@ -16,11 +16,14 @@ abstract class Answering implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @ParentCommand
-    private Strawblue parent;
+    private final Screen screen;
 
     @Mixin
     private OutputOptions output;
+
+    Answering(Screen screen) {
+        this.screen = screen;
+    }
 
     /** Reads the options into the question and asks it; absent where something could not be read. */
     abstract Optional<Sheet> ask(Question question);
@@ -31,14 +34,12 @@ abstract class Answering implements Callable<Integer> {
         Optional<Sheet> sheet = ask(question);
         if (sheet.isEmpty()) {
             PrintWriter err = spec.commandLine().getErr();
-            err.print(new ProblemPrinter(
-                            parent.screen().columns(), parent.screen().colours())
-                    .print(question.problems()));
+            err.print(new ProblemPrinter(screen.columns(), screen.colours()).print(question.problems()));
             err.flush();
             return ExitCode.BAD_INPUT;
         }
         PrintWriter out = spec.commandLine().getOut();
-        out.print(output.print(sheet.get(), parent.screen()));
+        out.print(output.print(sheet.get(), screen));
         out.flush();
         return sheet.get().refused() ? ExitCode.REFUSED : ExitCode.FINE;
     }

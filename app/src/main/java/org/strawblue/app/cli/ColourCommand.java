@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.strawblue.app.report.Screen;
 import org.strawblue.app.service.ColourService;
 import org.strawblue.app.service.Sheet;
 import org.strawblue.core.colour.Light;
@@ -53,6 +54,10 @@ final class ColourCommand extends Answering {
 
     @Option(names = "--shows", paramLabel = "COLOUR", description = "The colour it shows: straw, purple, blue.")
     private @Nullable String shows;
+
+    ColourCommand(Screen screen) {
+        super(screen);
+    }
 
     @Override
     Optional<Sheet> ask(Question question) {

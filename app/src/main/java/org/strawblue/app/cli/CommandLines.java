@@ -1,6 +1,7 @@
 package org.strawblue.app.cli;
 
 import java.io.PrintWriter;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -10,48 +11,48 @@ import picocli.CommandLine;
 /** Puts the commands together. */
 final class CommandLines {
 
+    private static final String NAME = "strawblue";
     private static final String COMPLETION = "completion";
 
     private CommandLines() {}
 
-    /** Runs one command line. */
+    /**
+     * Runs one command line. Where its first word is the name of a command, that one alone is set up: all of them cost a
+     * tenth of a second.
+     */
     static int run(PrintWriter out, PrintWriter err, Screen screen, String... args) {
-        return of(out, err, screen, args.length == 0 ? "" : args[0]).execute(args);
+        String first = args.length == 0 ? "" : args[0].equals("color") ? "colour" : args[0];
+        Supplier<Object> one = commands(screen).get(first);
+        if (one == null || first.equals(COMPLETION)) {
+            return dressed(whole(screen), out, err, screen).execute(args);
+        }
+        CommandLine command = new CommandLine(one.get()).setCommandName(NAME + " " + first);
+        return dressed(command, out, err, screen).execute(Arrays.copyOfRange(args, 1, args.length));
     }
 
-    /**
-     * The commands that must be known for a line that begins with this word: all of them, or where the word is the name of
-     * one, that one alone, since to set up all the others costs a tenth of a second.
-     */
-    private static CommandLine of(PrintWriter out, PrintWriter err, Screen screen, String first) {
-        CommandLine root = new CommandLine(new Strawblue(screen));
-        Map<String, Supplier<Object>> all = commands();
-        String name = first.equals("color") ? "colour" : first;
-        if (all.containsKey(name) && !name.equals(COMPLETION)) {
-            root.addSubcommand(all.get(name).get());
-        } else {
-            all.values().forEach(command -> root.addSubcommand(command.get()));
-        }
-        return dressed(root, out, err, screen);
+    private static CommandLine whole(Screen screen) {
+        CommandLine root = new CommandLine(new Strawblue());
+        commands(screen).values().forEach(command -> root.addSubcommand(command.get()));
+        return root;
     }
 
     /** In the order of the help. */
-    private static Map<String, Supplier<Object>> commands() {
+    private static Map<String, Supplier<Object>> commands(Screen screen) {
         Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
-        commands.put("plan", PlanCommand::new);
-        commands.put("harden", HardenCommand::new);
-        commands.put("temper", TemperCommand::new);
-        commands.put("colour", ColourCommand::new);
-        commands.put("spring", SpringCommand::new);
-        commands.put("grades", GradesCommand::new);
-        commands.put("table", TableCommand::new);
+        commands.put("plan", () -> new PlanCommand(screen));
+        commands.put("harden", () -> new HardenCommand(screen));
+        commands.put("temper", () -> new TemperCommand(screen));
+        commands.put("colour", () -> new ColourCommand(screen));
+        commands.put("spring", () -> new SpringCommand(screen));
+        commands.put("grades", () -> new GradesCommand(screen));
+        commands.put("table", () -> new TableCommand(screen));
         commands.put("proof", ProofCommand::new);
         commands.put(COMPLETION, CompletionCommand::new);
         return commands;
     }
 
-    private static CommandLine dressed(CommandLine root, PrintWriter out, PrintWriter err, Screen screen) {
-        return root.setOut(out)
+    private static CommandLine dressed(CommandLine command, PrintWriter out, PrintWriter err, Screen screen) {
+        return command.setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
                 .setUsageHelpWidth(screen.columns())

@@ -2,6 +2,7 @@ package org.strawblue.app.cli;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.strawblue.app.report.Screen;
 import org.strawblue.app.service.GradeService;
 import org.strawblue.app.service.Sheet;
 import org.strawblue.core.steel.Grade;
@@ -26,6 +27,10 @@ final class GradesCommand extends Answering {
 
     @Parameters(arity = "0..1", paramLabel = "NAME", description = "A steel, by any name of the trade.")
     private @Nullable String name;
+
+    GradesCommand(Screen screen) {
+        super(screen);
+    }
 
     @Override
     Optional<Sheet> ask(Question question) {

@@ -2,6 +2,7 @@ package org.strawblue.app.cli;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.strawblue.app.report.Screen;
 import org.strawblue.app.service.HardenService;
 import org.strawblue.app.service.Sheet;
 import org.strawblue.core.heat.HeatSource;
@@ -61,6 +62,10 @@ final class HardenCommand extends Answering {
             defaultValue = "kiln",
             description = "Kiln (if not told), torch, forge.")
     private String heat = "kiln";
+
+    HardenCommand(Screen screen) {
+        super(screen);
+    }
 
     @Override
     Optional<Sheet> ask(Question question) {

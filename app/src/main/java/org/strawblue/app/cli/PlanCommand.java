@@ -26,7 +26,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Works out a job file and prints its card. */
@@ -57,8 +56,7 @@ final class PlanCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @ParentCommand
-    private Strawblue parent;
+    private final Screen screen;
 
     @Parameters(paramLabel = "JOB", description = "The job file.")
     private Path file;
@@ -78,6 +76,10 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--paper", paramLabel = "A4|letter", description = "Overrides the shop's own paper.")
     private @Nullable Paper paper;
 
+    PlanCommand(Screen screen) {
+        this.screen = screen;
+    }
+
     @Override
     public Integer call() {
         Read<Job> read = JobReader.read(file);
@@ -92,7 +94,7 @@ final class PlanCommand implements Callable<Integer> {
             print(CardJson.write(card, system));
         } else {
             CardView view = CardView.of(card);
-            print(TerminalCard.write(view, system, parent.screen()));
+            print(TerminalCard.write(view, system, screen));
             if (!terminalOnly) {
                 leave(view, system, Optional.ofNullable(paper).orElse(job.shop().paper()));
             }
@@ -103,7 +105,6 @@ final class PlanCommand implements Callable<Integer> {
     /** Faults of the file, and what was only doubtful, beside the card so that a pipe gets the card alone. */
     private void tell(Read<Job> read) {
         PrintWriter err = spec.commandLine().getErr();
-        Screen screen = parent.screen();
         if (!read.problems().isEmpty()) {
             err.print(new ProblemPrinter(screen.columns(), screen.colours()).print(read.problems()));
         }

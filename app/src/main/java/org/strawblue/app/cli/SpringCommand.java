@@ -11,6 +11,7 @@ import org.strawblue.app.input.Drawer;
 import org.strawblue.app.input.DrawerReader;
 import org.strawblue.app.input.QuantityReader;
 import org.strawblue.app.input.Read;
+import org.strawblue.app.report.Screen;
 import org.strawblue.app.service.Sheet;
 import org.strawblue.app.service.SpringService;
 import org.strawblue.core.quantity.Band;
@@ -117,6 +118,10 @@ final class SpringCommand extends Answering {
 
         @Option(names = "--force-at-full-travel", paramLabel = "FORCE", description = "Wanted at full travel.")
         private @Nullable String forceAtFullTravel;
+    }
+
+    SpringCommand(Screen screen) {
+        super(screen);
     }
 
     @Override

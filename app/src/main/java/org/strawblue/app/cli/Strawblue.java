@@ -1,6 +1,5 @@
 package org.strawblue.app.cli;
 
-import org.strawblue.app.report.Screen;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -35,16 +34,6 @@ final class Strawblue implements Runnable {
 
     @Spec
     private CommandSpec spec;
-
-    private final Screen screen;
-
-    Strawblue(Screen screen) {
-        this.screen = screen;
-    }
-
-    Screen screen() {
-        return screen;
-    }
 
     @Override
     public void run() {

@@ -17,13 +17,13 @@ import org.jspecify.annotations.Nullable;
 import org.strawblue.app.input.Place;
 import org.strawblue.app.input.Problem;
 import org.strawblue.app.input.ProblemPrinter;
+import org.strawblue.app.report.Screen;
 import org.strawblue.app.table.TableRun;
 import org.strawblue.core.job.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Runs a question over the rows of a CSV file. */
@@ -57,8 +57,7 @@ final class TableCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @ParentCommand
-    private Strawblue parent;
+    private final Screen screen;
 
     @Parameters(index = "0", paramLabel = "COMMAND", description = "temper or colour.")
     private String command;
@@ -75,6 +74,10 @@ final class TableCommand implements Callable<Integer> {
             defaultValue = "metric",
             description = "What bare numbers mean.")
     private UnitSystem units = UnitSystem.METRIC;
+
+    TableCommand(Screen screen) {
+        this.screen = screen;
+    }
 
     @Override
     public Integer call() {
@@ -131,7 +134,7 @@ final class TableCommand implements Callable<Integer> {
 
     private int refuse(TableRun.Outcome outcome) {
         PrintWriter err = spec.commandLine().getErr();
-        err.print(new ProblemPrinter(parent.screen().columns(), parent.screen().colours()).print(outcome.problems()));
+        err.print(new ProblemPrinter(screen.columns(), screen.colours()).print(outcome.problems()));
         err.flush();
         return ExitCode.BAD_INPUT;
     }

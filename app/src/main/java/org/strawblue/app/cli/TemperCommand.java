@@ -2,6 +2,7 @@ package org.strawblue.app.cli;
 
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.strawblue.app.report.Screen;
 import org.strawblue.app.service.Sheet;
 import org.strawblue.app.service.TemperService;
 import org.strawblue.core.quantity.Band;
@@ -56,6 +57,10 @@ final class TemperCommand extends Answering {
 
     @Option(names = "--in", paramLabel = "t", description = "How hot for the same effect in this time?")
     private @Nullable String in;
+
+    TemperCommand(Screen screen) {
+        super(screen);
+    }
 
     @Override
     Optional<Sheet> ask(Question question) {

@@ -35,11 +35,13 @@ public record TemperFilm(OpticalConstants steel, OpticalConstants inner, Optical
     double[][] spectra(double[] thicknesses) {
         double[] wavelengths = StandardObserver.wavelengths();
         TemperFilm sampled = sampled(wavelengths);
-        return Arrays.stream(thicknesses)
-                .mapToObj(x -> Arrays.stream(wavelengths)
-                        .map(l -> sampled.reflectance(l, x))
-                        .toArray())
-                .toArray(double[][]::new);
+        double[][] spectra = new double[thicknesses.length][wavelengths.length];
+        for (int x = 0; x < thicknesses.length; x++) {
+            for (int w = 0; w < wavelengths.length; w++) {
+                spectra[x][w] = sampled.reflectance(wavelengths[w], thicknesses[x]);
+            }
+        }
+        return spectra;
     }
 
     /** The same film with its indices worked out once for each wavelength. */

@@ -1,5 +1,7 @@
 package org.strawblue.core.quantity;
 
+import org.jspecify.annotations.Nullable;
+
 /** Two limits of one dimension, {@code low} ≤ {@code high}, both in the unit of {@link Dimension#si()}. */
 public record Band(Dimension dimension, double low, double high) implements Amount {
 
@@ -29,5 +31,18 @@ public record Band(Dimension dimension, double low, double high) implements Amou
     /** The nearest value within the band. */
     public double clamp(double value) {
         return Math.max(low, Math.min(high, value));
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Band b
+                && dimension == b.dimension
+                && Double.compare(low, b.low) == 0
+                && Double.compare(high, b.high) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * dimension.hashCode() + Double.hashCode(low)) + Double.hashCode(high);
     }
 }

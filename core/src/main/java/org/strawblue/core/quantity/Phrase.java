@@ -1,6 +1,7 @@
 package org.strawblue.core.quantity;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A sentence with numbers in it, kept apart from them so that whoever prints it chooses the units: each {@code {}} of
@@ -20,6 +21,18 @@ public record Phrase(String template, List<Amount> amounts) {
 
     public static Phrase of(String template, Amount... amounts) {
         return new Phrase(template, List.of(amounts));
+    }
+
+    // written out, as are those of the other values a card compares: a record's own are linked at first use, which
+    // slows a start
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Phrase p && template.equals(p.template) && amounts.equals(p.amounts);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * template.hashCode() + amounts.hashCode();
     }
 
     /** Fills the places, each amount written by {@code writer}. */

@@ -1,5 +1,7 @@
 package org.strawblue.core.quantity;
 
+import org.jspecify.annotations.Nullable;
+
 /** A number and its dimension. {@code si} is in the unit of {@link Dimension#si()}. */
 public record Quantity(Dimension dimension, double si) implements Amount {
 
@@ -41,5 +43,15 @@ public record Quantity(Dimension dimension, double si) implements Amount {
     /** [1], from 0 to 1 */
     public static Quantity fraction(double share) {
         return new Quantity(Dimension.FRACTION, share);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Quantity q && dimension == q.dimension && Double.compare(si, q.si) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * dimension.hashCode() + Double.hashCode(si);
     }
 }
