@@ -91,7 +91,7 @@ public final class JobReader {
         String words = String.join(
                 ", ", List.of(Light.values()).stream().map(Light::word).toList());
         return root.scalar("light")
-                .flatMap(s -> root.convert(s, Light::find, words, Optional.empty()))
+                .flatMap(s -> root.convert(s, Light::find, words, none -> Optional.empty()))
                 .orElse(Light.DAYLIGHT);
     }
 

@@ -180,19 +180,22 @@ final class Section {
     }
 
     Optional<String> word(YamlNode.Scalar scalar, Lexicon lexicon) {
-        return convert(scalar, lexicon::find, String.join(", ", lexicon.words()), lexicon.nearest(scalar.text()));
+        return convert(scalar, lexicon::find, String.join(", ", lexicon.words()), lexicon::nearest);
     }
 
     /** A value that someone else understands. */
     <T> Optional<T> convert(
-            YamlNode.Scalar scalar, Function<String, Optional<T>> find, String expected, Optional<String> nearest) {
+            YamlNode.Scalar scalar,
+            Function<String, Optional<T>> find,
+            String expected,
+            Function<String, Optional<String>> nearest) {
         Optional<T> found = find.apply(scalar.text().strip());
         if (found.isEmpty()) {
             desk.problem(new Problem(
                     scalar.place(),
                     scalar.text(),
                     "one of " + expected,
-                    nearest,
+                    nearest.apply(scalar.text()),
                     "Use one of these words, or write: don't know."));
         }
         return found;

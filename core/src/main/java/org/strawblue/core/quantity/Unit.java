@@ -1,9 +1,10 @@
 package org.strawblue.core.quantity;
 
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A unit of one dimension: {@code si = value × factor + offset}.
+ * A unit of one dimension: {@code si = value × factor + offset}. Its dimension and symbol tell it from all others.
  *
  * @param symbol how it is printed
  * @param names every way people write it, the symbol included
@@ -22,5 +23,15 @@ public record Unit(String symbol, Dimension dimension, double factor, double off
     /** From the core's unit to this one. */
     public double fromSi(double si) {
         return (si - offset) / factor;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Unit unit && dimension == unit.dimension && symbol.equals(unit.symbol);
+    }
+
+    @Override
+    public int hashCode() {
+        return symbol.hashCode();
     }
 }

@@ -15,7 +15,7 @@ final class WorkingProbability {
 
     private static final int OTHERS = 4;
     private static final WorkingProbability COARSE = new WorkingProbability(24);
-    private static final WorkingProbability FINE = new WorkingProbability(2048);
+    private static final WorkingProbability FINE = new WorkingProbability(512);
 
     private final double[][] points;
 
