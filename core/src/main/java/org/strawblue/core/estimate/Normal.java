@@ -14,4 +14,9 @@ public final class Normal {
     public static double below(double x) {
         return Erf.erfc(-x / Math.sqrt(2)) / 2;
     }
+
+    /** The value, in standard deviations from the middle, below which a chance [1] lies: the inverse of {@link #below}. */
+    public static double quantile(double chance) {
+        return -Math.sqrt(2) * Erf.erfcInv(2 * chance);
+    }
 }
