@@ -1,5 +1,7 @@
 package org.strawblue.core.history;
 
+import java.util.Arrays;
+
 /**
  * Temperature against time at one place, straight lines between its points.
  *
@@ -58,6 +60,39 @@ public record Trace(double[] seconds, double[] kelvin) {
             peak = Math.max(peak, k);
         }
         return peak;
+    }
+
+    /** Temperature [K] at a time [s]; before the start that of the start, after the end that of the end. */
+    public double at(double time) {
+        int i = before(time);
+        if (i < 0) {
+            return kelvin[0];
+        }
+        if (i >= size() - 1) {
+            return kelvin[size() - 1];
+        }
+        double share = (time - seconds[i]) / (seconds[i + 1] - seconds[i]);
+        return kelvin[i] + share * (kelvin[i + 1] - kelvin[i]);
+    }
+
+    /** Index of the last point not later than a time [s]; −1 before the start. */
+    public int before(double time) {
+        int i = Arrays.binarySearch(seconds, time);
+        return i >= 0 ? i : -i - 2;
+    }
+
+    /** This trace as far as a time [s] after its start and before its end. */
+    public Trace until(double time) {
+        int n = before(Math.nextDown(time)) + 1;
+        if (n < 1 || n >= size()) {
+            throw new IllegalArgumentException(
+                    time + " s is not within " + seconds[0] + " to " + seconds[size() - 1] + " s");
+        }
+        double[] s = Arrays.copyOf(seconds, n + 1);
+        double[] k = Arrays.copyOf(kelvin, n + 1);
+        s[n] = time;
+        k[n] = at(time);
+        return new Trace(s, k);
     }
 
     /** This trace, then the other one, which starts where this one ends in time. */

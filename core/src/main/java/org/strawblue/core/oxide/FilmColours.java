@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Answer;
@@ -63,10 +64,23 @@ public final class FilmColours {
         Heat heat = Heat.of(trace, law, effect);
         List<Finding> findings = new ArrayList<>(effect.findings());
         heat.againstTheChart(law, chartSeconds()).ifPresent(findings::add);
-        return Answer.of(reading(trace, heat, effect, light), findings);
+        return Answer.of(reading(heat, rival -> Heat.of(trace, rival, effect), effect, light), findings);
     }
 
-    private ColourReading reading(Trace trace, Heat heat, ChromiumEffect effect, Light light) {
+    /** The film along a history, to be asked for its colour at any moment of it; limits as for {@link #after}. */
+    public Answer<FilmRun> along(Trace trace, Light light, double chromium) {
+        List<Finding> stops = Limits.check(Limits.TIME.range().middle(), chromium);
+        ChromiumEffect effect = new ChromiumEffect(chromium);
+        return stops.isEmpty()
+                ? Answer.of(new FilmRun(this, trace, light, effect), effect.findings())
+                : Answer.refused(stops);
+    }
+
+    GrowthLaw law() {
+        return law;
+    }
+
+    ColourReading reading(Heat heat, Function<GrowthLaw, Heat> byRival, ChromiumEffect effect, Light light) {
         double half = Normal.HALF_OF_80 * heat.sd();
         Estimate thickness = Estimate.of(
                 Dimension.LENGTH,
@@ -77,8 +91,7 @@ public final class FilmColours {
         FilmPalette palette = palette(light);
         List<ColourReading.Rival> rivals = GrowthLaws.rivals().stream()
                 .map(rival -> new ColourReading.Rival(
-                        rival.name(),
-                        palette.colour(Heat.of(trace, rival, effect).thickness(rival, bare, 0))))
+                        rival.name(), palette.colour(byRival.apply(rival).thickness(rival, bare, 0))))
                 .toList();
         return new ColourReading(
                 light,

@@ -38,9 +38,14 @@ public final class FilmGrowth {
         double sum = 0;
         for (int i = 1; i < trace.size(); i++) {
             double seconds = trace.second(i) - trace.second(i - 1);
-            sum += seconds * meanFactor(law, trace.kelvin(i - 1), trace.kelvin(i));
+            sum += equivalentSeconds(trace.kelvin(i - 1), trace.kelvin(i), seconds, law);
         }
         return sum;
+    }
+
+    /** Θ [s] of a straight rise or fall between two temperatures [K] in a time [s]. */
+    static double equivalentSeconds(double from, double to, double seconds, GrowthLaw law) {
+        return seconds * meanFactor(law, from, to);
     }
 
     /** Mean of exp[−(Q/R)(1/T − 1/T₀)] on a straight line between two temperatures. */

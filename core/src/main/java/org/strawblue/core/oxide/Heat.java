@@ -17,8 +17,12 @@ import org.strawblue.core.quantity.Quantity;
 record Heat(double peak, double seconds, double rate, double sd) {
 
     static Heat of(Trace trace, GrowthLaw law, ChromiumEffect effect) {
-        double peak = trace.peak();
-        double seconds = FilmGrowth.equivalentSeconds(trace, law) / FilmGrowth.factor(law, peak);
+        return of(trace.peak(), FilmGrowth.equivalentSeconds(trace, law), law, effect);
+    }
+
+    /** @param equivalentSeconds Θ of the heat so far [s]; @param peak its highest temperature [K] */
+    static Heat of(double peak, double equivalentSeconds, GrowthLaw law, ChromiumEffect effect) {
+        double seconds = equivalentSeconds / FilmGrowth.factor(law, peak);
         double sd = Math.hypot(Uncertainty.sd(seconds), effect.logSd() * FilmGrowth.kelvinPerLog(law, peak));
         return new Heat(peak, seconds, effect.rate(), sd);
     }

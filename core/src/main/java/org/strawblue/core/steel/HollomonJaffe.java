@@ -72,10 +72,14 @@ public record HollomonJaffe(double constant) {
     }
 
     private double along(double before, Trace trace, int i) {
-        double from = trace.kelvin(i - 1);
-        double rise = trace.kelvin(i) - from;
+        return along(before, trace.kelvin(i - 1), trace.kelvin(i), trace.second(i) - trace.second(i - 1));
+    }
+
+    /** P after a further straight rise or fall between two temperatures [K] in a time [s]. */
+    double along(double before, double from, double to, double seconds) {
+        double rise = to - from;
         int steps = 1 + (int) (Math.abs(rise) / (STEP * from));
-        double time = (trace.second(i) - trace.second(i - 1)) / steps;
+        double time = seconds / steps;
         double reached = before;
         for (int k = 0; k < steps; k++) {
             reached = after(reached, from + rise * (2 * k + 1) / (2 * steps), time);

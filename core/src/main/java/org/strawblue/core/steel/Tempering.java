@@ -41,9 +41,12 @@ public final class Tempering {
         return hardness(steel, exchange -> exchange.equivalent(tempers));
     }
 
-    /** Hardness [HRC] after a history of the metal's temperature. */
+    /**
+     * Hardness [HRC] after a history of the metal's temperature. Refused where it counts as less at its peak than the
+     * shortest test behind the law: a colour run by a torch.
+     */
     public static Answer<Estimate> hardness(Steel steel, Trace trace) {
-        return hardness(steel, exchange -> ofHistory(exchange, trace));
+        return hardness(steel, exchange -> exchange.equivalent(trace));
     }
 
     private static Answer<Estimate> hardness(Steel steel, Function<HollomonJaffe, Temper> one) {
@@ -62,20 +65,6 @@ public final class Tempering {
         List<Finding> all = new ArrayList<>(answer.findings());
         all.addAll(brittle);
         return new Answer<>(answer.value(), all);
-    }
-
-    /**
-     * A history as one temper at its peak. A peak passed too fast to be asked about is told as the shortest temper the
-     * laws answer, at the lower temperature of equal effect, provided the history as a whole is longer.
-     */
-    private static Temper ofHistory(HollomonJaffe exchange, Trace trace) {
-        Temper atPeak = exchange.equivalent(trace);
-        double shortest = TemperingFigures.TIMES.low();
-        if (atPeak.seconds() >= shortest || trace.duration() < shortest) {
-            return atPeak;
-        }
-        double reached = exchange.parameter(atPeak.kelvin(), atPeak.seconds());
-        return new Temper(exchange.kelvin(reached, shortest), shortest);
     }
 
     /** The temperature to aim for so that the part ends within {@code wanted} [HRC] after one hold of this time [s]. */
