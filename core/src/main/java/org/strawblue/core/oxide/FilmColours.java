@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
@@ -113,6 +114,18 @@ public final class FilmColours {
             return Answer.refused(inverse.oneSided(name, band(name, light)));
         }
         return inverse.of(band(name, light), bases(new ChromiumEffect(chromium)));
+    }
+
+    /** The same by each rival growth law, its middle alone, for names with two edges. */
+    public Map<String, Double> rivalTemperatures(ColourName name, double seconds, Light light, double chromium) {
+        Map<String, Double> temperatures = new HashMap<>();
+        for (GrowthLaw rival : GrowthLaws.rivals()) {
+            new Inverse(rival, bare, seconds, new ChromiumEffect(chromium))
+                    .of(band(name, light), List.of())
+                    .value()
+                    .ifPresent(e -> temperatures.put(rival.name(), e.value()));
+        }
+        return temperatures;
     }
 
     /** The temperature [K] at which a film reaches a thickness [m] in a time [s]. */

@@ -1,11 +1,13 @@
 package org.strawblue.core.steel;
 
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Constants;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Validity;
 import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.source.Basis;
 
 /**
  * "Twenty minutes here is one hour there": tempers of equal Hollomon–Jaffe parameter. The interval comes from the
@@ -14,7 +16,9 @@ import org.strawblue.core.quantity.Dimension;
 final class TemperExchange {
 
     private static final Constants TABLE = Constants.of(TemperExchange.class, "tempering-law.csv");
-    private static final double SD = TABLE.number("exchange_sd") * HeatSpread.K_KNOWN;
+    /** Half the 80 % interval of the constant. */
+    static final double SD = TABLE.number("exchange_sd") * HeatSpread.K_KNOWN;
+
     private static final Validity TIMES =
             new Validity("The exchange of time for temperature", "Time", TemperingFigures.TIMES);
     private static final Validity TEMPERATURES =
@@ -60,7 +64,10 @@ final class TemperExchange {
                 value,
                 Math.min(value, Math.min(one, other)),
                 Math.max(value, Math.max(one, other)),
-                TABLE.basis("exchange_sd"),
-                TABLE.basis("exchange_a"));
+                bases());
+    }
+
+    static List<Basis> bases() {
+        return List.of(TABLE.basis("exchange_sd"), TABLE.basis("exchange_a"));
     }
 }

@@ -64,6 +64,11 @@ public final class TemperRun {
         return law.hardness(equivalent(seconds));
     }
 
+    /** The Hollomon–Jaffe parameter [K] reached at the end. */
+    public double parameter() {
+        return reached[reached.length - 1];
+    }
+
     /** The same at the end. */
     public Answer<Estimate> hardness() {
         return hardness(trace.second(trace.size() - 1));

@@ -10,6 +10,7 @@ import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.history.Trace;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Phrase;
+import org.strawblue.core.source.Basis;
 
 /** Tempering of the steel in hand: chooses the law that knows most about it, and asks it. */
 public final class Tempering {
@@ -90,6 +91,16 @@ public final class Tempering {
     /** Hardness [HRC] after a hold of this time [s] at temperatures over the law's whole range, for drawing. */
     public static Answer<List<CurvePoint>> curve(Steel steel, double seconds) {
         return law(steel).then(law -> new TemperSearch(law, seconds).curve());
+    }
+
+    /** Half the 80 % interval of the Hollomon–Jaffe constant between steels. */
+    public static double exchangeSpread() {
+        return TemperExchange.SD;
+    }
+
+    /** What the exchange of time for temperature rests on. */
+    public static List<Basis> exchangeBases() {
+        return TemperExchange.bases();
     }
 
     private static Finding unknown(Steel steel) {
