@@ -46,6 +46,26 @@ public final class FilmGrowth {
     /** Θ [s] of a straight rise or fall between two temperatures [K] in a time [s]. */
     static double equivalentSeconds(double from, double to, double seconds, GrowthLaw law) {
         return seconds * meanFactor(law, from, to);
+    /**
+     * Θ [s] from the start to each point of a trace. On each line the exponent is taken as straight, one exponential to a
+     * point: for thousands of traces; within 1 % of {@link #equivalentSeconds} where a line spans 20 K or less.
+     */
+    public static double[] runningSeconds(double[] seconds, double[] kelvin, GrowthLaw law) {
+        double[] running = new double[seconds.length];
+        double per = -law.activation() / GAS_CONSTANT;
+        double before = per * (1 / kelvin[0] - 1 / law.referenceTemperature());
+        double factorBefore = Math.exp(before);
+        for (int i = 1; i < seconds.length; i++) {
+            double now = per * (1 / kelvin[i] - 1 / law.referenceTemperature());
+            double factor = Math.exp(now);
+            double rise = now - before;
+            // near a level the quotient loses its digits and the mean serves
+            double mean = Math.abs(rise) < 1e-5 ? (factor + factorBefore) / 2 : (factor - factorBefore) / rise;
+            running[i] = running[i - 1] + mean * (seconds[i] - seconds[i - 1]);
+            before = now;
+            factorBefore = factor;
+        }
+        return running;
     }
 
     /** Mean of exp[−(Q/R)(1/T − 1/T₀)] on a straight line between two temperatures. */

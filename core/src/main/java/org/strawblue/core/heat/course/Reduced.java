@@ -23,6 +23,16 @@ public record Reduced(double slowness) {
         return new Reduced(1);
     }
 
+    /** One standard deviation of ln slowness against the full model [1]. */
+    public static double timeError() {
+        return Air.FAST.number("error-time");
+    }
+
+    /** One standard deviation of the rise above the start against the full model, as a share of it [1]. */
+    public static double levelError() {
+        return Air.FAST.number("error-level");
+    }
+
     /** Temperatures at times [s] that rise and do not outlast the course. */
     public FastRun run(Course course, double[] times) {
         return new Walk(course, times, slowness).all();
