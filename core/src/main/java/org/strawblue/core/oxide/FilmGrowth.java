@@ -46,6 +46,8 @@ public final class FilmGrowth {
     /** Θ [s] of a straight rise or fall between two temperatures [K] in a time [s]. */
     static double equivalentSeconds(double from, double to, double seconds, GrowthLaw law) {
         return seconds * meanFactor(law, from, to);
+    }
+
     /**
      * Θ [s] from the start to each point of a trace. On each line the exponent is taken as straight, one exponential to a
      * point: for thousands of traces; within 1 % of {@link #equivalentSeconds} where a line spans 20 K or less.

@@ -17,6 +17,16 @@ public final class Tempering {
 
     private Tempering() {}
 
+    /** Temperatures [K] for which a law may be asked. */
+    public static Band temperatures() {
+        return TemperingFigures.TEMPERATURES;
+    }
+
+    /** Times [s] for which a law may be asked. */
+    public static Band times() {
+        return TemperingFigures.TIMES;
+    }
+
     /**
      * The law for this steel: of its grade's published curves and its composition the one with the smaller spread, the
      * composition also where the curves end; or why there is none.

@@ -66,7 +66,7 @@ final class Closer {
         }
         for (int j = 0; j < mean.length; j++) {
             for (int k = 0; k < mean.length; k++) {
-                covariance[j][k] += weight * (z[j] - mean[j]) * (z[k] - mean[k]);
+                covariance[j][k] += weight * ((z[j] - mean[j]) * (z[k] - mean[k]));
             }
         }
     }

@@ -1,41 +1,252 @@
 package org.strawblue.core.evidence.sample;
 
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.heat.SteelProperties;
+import org.strawblue.core.heat.course.Course;
+import org.strawblue.core.heat.course.FastRun;
+import org.strawblue.core.heat.course.Reduced;
 import org.strawblue.core.history.Place;
+import org.strawblue.core.oxide.FilmGrowth;
+import org.strawblue.core.oxide.GrowthLaw;
+import org.strawblue.core.oxide.GrowthLaws;
+import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.source.Basis;
+import org.strawblue.core.steel.HollomonJaffe;
+import org.strawblue.core.steel.Steel;
+import org.strawblue.core.steel.Tempering;
 
 /**
- * Histories one heat may have had: each a full set of influences and what the part did under them. Evidence weighs them by
- * the logarithm of its likelihood, draw by draw; what is asked without weights is the belief before evidence.
+ * Histories one heat may have had: each a full set of influences and what the part did under them by the fast model, whose own
+ * error is one of the influences. Evidence weighs them by the logarithm of its likelihood, history by history; what is asked
+ * without weights is the belief before evidence.
+ *
+ * <p>The same seed gives the same histories. Histories are kept as single-precision numbers: 0.00003 K at 500 K. Edge and
+ * surface are taken as the top.
  */
-public interface Ensemble {
+public final class Ensemble {
+
+    private static final HollomonJaffe NO_STEEL = new HollomonJaffe(20);
+
+    private final Course course;
+    private final Optional<Steel> steel;
+    private final Priors priors;
+    private final long seed;
+    private final Scores scores;
+    private final double[] moments;
+    private final GrowthLaw growth = GrowthLaws.central();
+    private final HollomonJaffe exchange;
+    private final Map<Place, Strand> strands = new EnumMap<>(Place.class);
+    private final Optional<TemperedBatch> batch;
+
+    private Ensemble(Course course, Optional<Steel> steel, Priors priors, Scores scores, long seed, double[] moments) {
+        this.course = course;
+        this.steel = steel;
+        this.priors = priors;
+        this.seed = seed;
+        this.scores = scores;
+        this.moments = moments;
+        this.exchange = steel.flatMap(TemperedBatch::exchange).orElse(NO_STEEL);
+        for (Place place : Set.of(Place.UNDERSIDE, Place.TOP, Place.CORE)) {
+            strands.put(place, new Strand(moments, scores.size()));
+        }
+        IntStream.range(0, scores.size()).parallel().forEach(this::run);
+        this.batch = steel.flatMap(s -> TemperedBatch.of(s, typicalHold()));
+    }
+
+    /**
+     * Draws histories.
+     *
+     * @param n how many; 5,000 tell an 80 % interval's ends to a few hundredths of its width
+     * @param asked times [s] from the start at which something was seen: kept exactly, others are read between moments
+     */
+    public static Ensemble draw(
+            Course course, Optional<Steel> steel, Priors priors, int n, long seed, double... asked) {
+        return new Ensemble(course, steel, priors, Scores.latin(n, seed), seed, Moments.of(course, asked));
+    }
+
+    private void run(int draw) {
+        double time = influence(Influence.FAST_TIME, draw) * Reduced.timeError();
+        double level = 1 + influence(Influence.FAST_LEVEL, draw) * Reduced.levelError();
+        Course drawn = new Conditions(priors, scores.z()[draw]).of(course);
+        FastRun run = new Reduced(Math.exp(time)).run(drawn, moments);
+        strands.forEach((place, strand) -> strand.keep(draw, risen(run.at(place), level), growth, exchange));
+    }
+
+    private double[] risen(double[] kelvin, double level) {
+        double start = course.start();
+        double[] risen = new double[kelvin.length];
+        for (int i = 0; i < risen.length; i++) {
+            risen[i] = start + (kelvin[i] - start) * level;
+        }
+        return risen;
+    }
 
     /** Number of histories. */
-    int size();
-
-    /** An influence in history {@code draw}, in the core's unit. */
-    double influence(Influence influence, int draw);
-
-    /** Temperature [K] of a place after a time [s] from the start of the course. */
-    double kelvin(Place place, double seconds, int draw);
-
-    /** Highest temperature [K] of a place. */
-    double peak(Place place, int draw);
-
-    /** Time [s] at the peak that tempers as much as the whole history. */
-    double seconds(Place place, int draw);
-
-    /** Film thickness [m] on a place after a time [s]. */
-    double film(Place place, double seconds, int draw);
-
-    /** Hardness as quenched [HRC]; NaN where the steel tells none. */
-    double asQuenched(int draw);
-
-    /** Hardness [HRC] of a place after a time [s], were it cooled then; NaN where no law tells. */
-    double hardness(Place place, double seconds, int draw);
+    public int size() {
+        return scores.size();
+    }
 
     /** Length of the whole course [s]. */
-    double duration();
+    public double duration() {
+        return course.duration();
+    }
 
-    /** Temperature [K] of a place after a time [s], with what it rests on. */
-    Estimate band(Place place, double seconds);
+    public Course course() {
+        return course;
+    }
+
+    public Priors priors() {
+        return priors;
+    }
+
+    /** An influence in one history, in the core's unit. */
+    public double influence(Influence influence, int draw) {
+        return priors.of(influence).at(scores.z()[draw][influence.ordinal()]);
+    }
+
+    /** ln by which a history counts before evidence: 0 but in an ensemble drawn closer, where it sets right how it was drawn. */
+    public double logPrior(int draw) {
+        return scores.correction()[draw];
+    }
+
+    /** Temperature [K] of a place after a time [s] from the start of the course. */
+    public double kelvin(Place place, double seconds, int draw) {
+        return strand(place).kelvin(draw, seconds);
+    }
+
+    /** Highest temperature [K] of a place. */
+    public double peak(Place place, int draw) {
+        return strand(place).peak(draw);
+    }
+
+    /** Time [s] at the peak that tempers as much as the whole history; 0 where it never got warm. */
+    public double seconds(Place place, int draw) {
+        Strand strand = strand(place);
+        return exchange.seconds(strand.tempered(draw, duration()), strand.peak(draw));
+    }
+
+    /** Film thickness [m] on a place after a time [s]. */
+    public double film(Place place, double seconds, int draw) {
+        double grown = strand(place).grown(draw, seconds) * influence(Influence.FILM_RATE, draw);
+        return growth.thickness(FilmGrowth.airFormed(), grown);
+    }
+
+    /** Hardness as quenched [HRC]; NaN where nothing is known of it. */
+    public double asQuenched(int draw) {
+        double quench = influence(Influence.AS_QUENCHED, draw);
+        return batch.map(b -> b.asQuenched(quench)).orElse(Double.NaN);
+    }
+
+    /**
+     * Hardness [HRC] of a place had it been cooled after a time [s]; NaN where no law tells, and before the shortest time any
+     * law answers.
+     */
+    public double hardness(Place place, double seconds, int draw) {
+        if (batch.isEmpty() || seconds < Tempering.times().low()) {
+            return Double.NaN;
+        }
+        return batch.get()
+                .hardness(
+                        strand(place).tempered(draw, seconds),
+                        influence(Influence.STEEL_BATCH, draw),
+                        influence(Influence.TEMPERING_LAW, draw),
+                        influence(Influence.AS_QUENCHED, draw));
+    }
+
+    private Strand strand(Place place) {
+        return strands.getOrDefault(place, strands.get(Place.TOP));
+    }
+
+    private double typicalHold() {
+        double[] holds = values(i -> seconds(Place.TOP, i));
+        Arrays.sort(holds);
+        return holds[holds.length / 2];
+    }
+
+    /** One value of every history. */
+    public double[] values(IntToDoubleFunction of) {
+        return IntStream.range(0, size()).mapToDouble(of).toArray();
+    }
+
+    /** What each history counts before evidence. */
+    public Weights weights() {
+        return Weights.of(scores.correction());
+    }
+
+    /** What each history counts in the light of evidence. */
+    public Weights weights(Likelihood evidence) {
+        return Weights.of(logs(evidence));
+    }
+
+    private double[] logs(Likelihood evidence) {
+        return IntStream.range(0, size())
+                .parallel()
+                .mapToDouble(i -> evidence.log(this, i) + logPrior(i))
+                .toArray();
+    }
+
+    /** Temperature [K] of a place after a time [s], before evidence. */
+    public Estimate band(Place place, double seconds) {
+        return band(place, seconds, weights());
+    }
+
+    /** The same, in the light of evidence. */
+    public Estimate band(Place place, double seconds, Weights weights) {
+        return weights.estimate(Dimension.TEMPERATURE, values(i -> kelvin(place, seconds, i)), bases());
+    }
+
+    /** What the temperatures rest on. */
+    public Collection<Basis> bases() {
+        TreeSet<Basis> bases = new TreeSet<>(Set.of(SteelProperties.basis()));
+        Conditions.acting(course).forEach(i -> bases.add(priors.basis(i)));
+        return bases;
+    }
+
+    /** What the hardness rests on, temperatures included. */
+    public Collection<Basis> hardnessBases() {
+        TreeSet<Basis> bases = new TreeSet<>(bases());
+        batch.ifPresent(b -> bases.addAll(b.bases()));
+        return bases;
+    }
+
+    /**
+     * As many histories again, drawn where this evidence puts its weight. Each keeps its {@link #logPrior}; the evidence is to
+     * be weighed anew.
+     */
+    public Ensemble refine(Likelihood evidence) {
+        return refine(logs(evidence));
+    }
+
+    /** @param logWeights of every history, evidence and {@link #logPrior} together */
+    public Ensemble refine(double[] logWeights) {
+        // a further round must not draw the same numbers again
+        long next = seed * 31 + 1;
+        return new Ensemble(course, steel, priors, Closer.around(scores, logWeights, next), next, moments);
+    }
+
+    /**
+     * This ensemble, or one drawn closer, in so many rounds at most, in which the evidence leaves enough histories in play.
+     *
+     * @param effective histories that must count, see {@link Weights#effective}
+     */
+    public Ensemble refined(Likelihood evidence, double effective, int rounds) {
+        Ensemble ensemble = this;
+        for (int i = 0; i < rounds; i++) {
+            double[] logs = ensemble.logs(evidence);
+            if (Weights.of(logs).effective() >= effective) {
+                return ensemble;
+            }
+            ensemble = ensemble.refine(logs);
+        }
+        return ensemble;
+    }
 }
