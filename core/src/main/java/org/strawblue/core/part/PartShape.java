@@ -1,5 +1,7 @@
 package org.strawblue.core.part;
 
+import java.util.List;
+
 /** The shape of a part as heat and quench see it. All lengths [m], all greater than 0. */
 public sealed interface PartShape {
 
@@ -80,6 +82,52 @@ public sealed interface PartShape {
 
         public double wall() {
             return (outside - inside) / 2;
+        }
+    }
+
+    /**
+     * A turned pin of several diameters.
+     *
+     * @param pieces from one end to the other; the first is the working end
+     */
+    record SteppedPin(List<Piece> pieces) implements PartShape {
+
+        public record Piece(double diameter, double length) {
+            public Piece {
+                positive(diameter, length);
+            }
+        }
+
+        public SteppedPin {
+            pieces = List.copyOf(pieces);
+            if (pieces.isEmpty()) {
+                throw new IllegalArgumentException("a stepped pin needs a piece");
+            }
+        }
+
+        public double length() {
+            return pieces.stream().mapToDouble(Piece::length).sum();
+        }
+
+        public double thickest() {
+            return pieces.stream().mapToDouble(Piece::diameter).max().orElseThrow();
+        }
+
+        /** Ends and shoulders together are as large as two faces of the thickest piece. */
+        @Override
+        public double volumeOverSurface() {
+            double volume = 0;
+            double surface = thickest() * thickest() / 2;
+            for (Piece piece : pieces) {
+                volume += piece.diameter() * piece.diameter() * piece.length() / 4;
+                surface += piece.diameter() * piece.length();
+            }
+            return volume / surface;
+        }
+
+        @Override
+        public double section() {
+            return thickest();
         }
     }
 

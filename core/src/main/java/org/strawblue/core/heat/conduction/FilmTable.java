@@ -1,0 +1,30 @@
+package org.strawblue.core.heat.conduction;
+
+import java.util.function.DoubleUnaryOperator;
+
+/** A heat-transfer coefficient [W/(m²·K)] by surface temperature [K], sampled evenly, straight lines between. */
+final class FilmTable {
+
+    private static final double FROM = 150;
+    private static final double STEP = 5;
+    private static final int LAST = 320;
+
+    private final double[] coefficient = new double[LAST + 1];
+
+    FilmTable(DoubleUnaryOperator film) {
+        for (int i = 0; i <= LAST; i++) {
+            coefficient[i] = film.applyAsDouble(FROM + i * STEP);
+        }
+    }
+
+    static FilmTable constant(double film) {
+        return new FilmTable(t -> film);
+    }
+
+    double at(double kelvin) {
+        double at = (kelvin - FROM) / STEP;
+        int i = Math.max(0, Math.min(LAST - 1, (int) at));
+        double share = Math.max(0, Math.min(1, at - i));
+        return coefficient[i] + share * (coefficient[i + 1] - coefficient[i]);
+    }
+}
