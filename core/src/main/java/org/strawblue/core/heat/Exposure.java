@@ -14,7 +14,7 @@ import org.strawblue.core.part.PartShape;
  */
 record Exposure(double film, double gas, double emissivity, double walls, double lossFilm) {
 
-    private static final double SIGMA = SteelProperties.HEAT.number("stefan-boltzmann");
+    private static final double SIGMA = SteelProperties.STEFAN_BOLTZMANN;
     private static final double ROOM =
             SteelProperties.HEAT.si("room", org.strawblue.core.quantity.Dimension.TEMPERATURE);
 

@@ -97,6 +97,9 @@ final class ShapeCautions {
         if (shape instanceof PartShape.Tube tube) {
             return tube.length();
         }
+        if (shape instanceof PartShape.SteppedPin pin) {
+            return pin.length();
+        }
         PartShape.Flat flat = (PartShape.Flat) shape;
         return Math.max(flat.width(), flat.length());
     }

@@ -24,6 +24,9 @@ public final class SteelProperties {
     /** [kg/m³] */
     public static final double DENSITY = HEAT.number("density");
 
+    /** Stefan-Boltzmann constant [W/(m²·K⁴)] */
+    public static final double STEFAN_BOLTZMANN = HEAT.number("stefan-boltzmann");
+
     private static final Unit CELSIUS = Units.of(Dimension.TEMPERATURE, "°C");
     private static final List<Piece> CONDUCTIVITY = pieces("conductivity");
     private static final List<Piece> SPECIFIC_HEAT = pieces("specific-heat");

@@ -36,6 +36,10 @@ final class Bodies {
             boolean wide = Math.min(flat.width(), flat.length()) >= FIGURES.number("flat-from") * flat.thickness();
             return wide ? plate(rate, shape) : round(rate, shape);
         }
+        if (shape instanceof PartShape.SteppedPin pin) {
+            // judged by its thickest piece, which cools last
+            return round(ROUND / square(pin.thickest()) + PLATE / square(pin.length()), shape);
+        }
         PartShape.Tube tube = (PartShape.Tube) shape;
         // a narrow bore holds vapour: the wall then cools from outside alone, as half of a plate twice as thick
         double free = Math.min(1, tube.inside() / FIGURES.si("bore-free", Dimension.LENGTH));

@@ -2,8 +2,7 @@ package org.strawblue.core.heat.conduction;
 
 import java.util.List;
 import org.strawblue.core.estimate.Constants;
-import org.strawblue.core.quantity.Dimension;
-import org.strawblue.core.quantity.Units;
+import org.strawblue.core.heat.course.Course;
 import org.strawblue.core.table.Row;
 import org.strawblue.core.table.Table;
 
@@ -11,26 +10,24 @@ import org.strawblue.core.table.Table;
 final class Air {
 
     static final Constants FIGURES = Constants.of(Air.class, "conduction.csv");
+    static final Constants SHARED = Constants.of(Course.class, "fast.csv");
 
     private static final double[] KELVIN;
     private static final double[] CONDUCTIVITY;
     private static final double[] VISCOSITY;
+    private static final double[] PRANDTL;
 
-    private static final double PRANDTL = FIGURES.number("prandtl");
-    private static final double GRAVITY = FIGURES.number("gravity");
-    private static final double CONSTANT = FIGURES.number("churchill-constant");
-    private static final double FACTOR = FIGURES.number("churchill-factor")
-            / Math.pow(1 + Math.pow(FIGURES.number("churchill-prandtl") / PRANDTL, 9.0 / 16), 8.0 / 27);
+    private static final double GRAVITY = SHARED.number("gravity");
+    private static final double STILL = SHARED.number("cylinder-a");
+    private static final double MOVING = SHARED.number("cylinder-b");
+    private static final double PRANDTL_TERM = SHARED.number("cylinder-c");
 
     static {
-        List<Row> rows = Table.of(Air.class, "air.csv").rows();
-        KELVIN = column(rows, "celsius");
-        CONDUCTIVITY = column(rows, "conductivity");
-        VISCOSITY = column(rows, "viscosity");
-        for (int i = 0; i < KELVIN.length; i++) {
-            KELVIN[i] = Units.of(Dimension.TEMPERATURE, "°C").toSi(KELVIN[i]);
-            VISCOSITY[i] *= 1e-6;
-        }
+        List<Row> rows = Table.of(Course.class, "air.csv").rows();
+        KELVIN = column(rows, "kelvin");
+        CONDUCTIVITY = column(rows, "conductivity_W_mK");
+        VISCOSITY = column(rows, "viscosity_m2_s");
+        PRANDTL = column(rows, "prandtl");
     }
 
     private Air() {}
@@ -65,9 +62,11 @@ final class Air {
     static double freeConvection(double diameter, double surface, double air) {
         double mean = (surface + air) / 2;
         double viscosity = at(VISCOSITY, mean);
-        double rayleigh = GRAVITY / mean * Math.abs(surface - air) * Math.pow(diameter, 3) * PRANDTL
-                / (viscosity * viscosity);
-        double root = CONSTANT + FACTOR * Math.pow(rayleigh, 1.0 / 6);
+        double prandtl = at(PRANDTL, mean);
+        double rayleigh =
+                GRAVITY / mean * Math.abs(surface - air) * Math.pow(diameter, 3) * prandtl / (viscosity * viscosity);
+        double factor = MOVING / Math.pow(1 + Math.pow(PRANDTL_TERM / prandtl, 9.0 / 16), 8.0 / 27);
+        double root = STILL + factor * Math.pow(rayleigh, 1.0 / 6);
         return root * root * at(CONDUCTIVITY, mean) / diameter;
     }
 }

@@ -31,12 +31,12 @@ final class RoundSection {
         this.length = length;
         this.sectors = sectors;
         this.rings = rings;
-        // three times as fine beside the plate, where the heat comes in
-        this.angle = sectors == 1 ? new double[] {Math.PI / 2} : Spacing.graded(0, Math.PI, sectors - 1, 6);
+        // finest where the heat comes in
+        this.angle = sectors == 1 ? new double[] {Math.PI / 2} : Spacing.graded(0, Math.PI, sectors - 1, 8);
         this.angleBorder = sectors == 1 ? new double[] {0, Math.PI} : Spacing.borders(angle);
         // no node in the very middle, where the sectors would meet: the innermost cells are as good as one
         double inner = hole > 0 ? hole : radius / (2.0 * rings);
-        this.r = Spacing.graded(inner, radius, rings - 1, 1.0 / 3);
+        this.r = Spacing.graded(inner, radius, rings - 1, 1.0 / 8);
         this.rBorder = Spacing.borders(r);
         if (hole == 0) {
             rBorder[0] = 0;
@@ -90,7 +90,7 @@ final class RoundSection {
 
     private Map<Place, Integer> places() {
         Map<Place, Integer> places = new EnumMap<>(Place.class);
-        places.put(Place.CORE, hole > 0 ? rings / 2 : 0);
+        places.put(Place.CORE, sectors / 2 * rings + (hole > 0 ? rings / 2 : 0));
         if (sectors == 1) {
             places.put(Place.SURFACE, rings - 1);
         } else {

@@ -103,6 +103,43 @@ public sealed interface Setting {
         }
     }
 
+    /**
+     * On a plate that is not master of its temperature: the part cools it, and its heater makes good what it has lost.
+     *
+     * @param capacity heat capacity of the plate under and about the part [J/K]
+     * @param recovery heat the plate is given for each kelvin it stands below its own temperature [W/K]
+     */
+    record OnSaggingPlate(OnPlate on, double capacity, double recovery) implements Setting {
+        public OnSaggingPlate {
+            positive(capacity, recovery);
+        }
+
+        @Override
+        public double emissivity() {
+            return on.emissivity();
+        }
+    }
+
+    /**
+     * One stretch of the part in one setting, the rest in another: a flame on the end, a dip.
+     *
+     * @param from where the stretch begins, from the part's working end [m]
+     * @param to where it ends [m]
+     */
+    record Partly(Setting there, double from, double to, Setting elsewhere) implements Setting {
+        public Partly {
+            positive(to);
+            if (!(from >= 0 && from < to) || there instanceof Partly || elsewhere instanceof Partly) {
+                throw new IllegalArgumentException("a stretch runs from " + from + " to " + to + " in one simple setting");
+            }
+        }
+
+        @Override
+        public double emissivity() {
+            return there.emissivity();
+        }
+    }
+
     /** In still air, in sight of the room. */
     record InAir(double room, double emissivity, double filmFactor) implements Setting {
         public InAir {
