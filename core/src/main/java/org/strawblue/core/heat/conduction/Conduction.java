@@ -86,25 +86,21 @@ public final class Conduction {
         }
         ThermalHistory history = java.util.Objects.requireNonNull(recorder).history();
         EnergyBalance energy = recorder.energy();
-        CourseRun run =
-                new CourseRun(history, mesh.grid(), recorder.frames(), energy, arrival(history, last), steps);
+        CourseRun run = new CourseRun(history, mesh.grid(), recorder.frames(), energy, arrival(history, last), steps);
         return energy.error() > BALANCED ? Answer.of(run, unbalanced(energy)) : Answer.of(run);
     }
 
     private static CourseRun logged(Trace part) {
         SectionGrid point = new SectionGrid(SectionGrid.Kind.ROD, new double[] {0}, new double[] {0});
         return new CourseRun(
-                ThermalHistory.even(part),
-                point,
-                List.of(),
-                new EnergyBalance(0, 0, 0),
-                OptionalDouble.empty(),
-                0);
+                ThermalHistory.even(part), point, List.of(), new EnergyBalance(0, 0, 0), OptionalDouble.empty(), 0);
     }
 
     /** Diameter or thickness, which the free film of air goes by [m]. */
     private double size() {
-        return course.shape() instanceof PartShape.Tube tube ? tube.outside() : course.shape().section();
+        return course.shape() instanceof PartShape.Tube tube
+                ? tube.outside()
+                : course.shape().section();
     }
 
     /** When the slowest place came near its surroundings for good. */
@@ -126,7 +122,9 @@ public final class Conduction {
     private static Finding unbalanced(EnergyBalance energy) {
         return new Finding.Caution(
                 Phrase.of("The heat of this reckoning closes to {} only.", Quantity.fraction(energy.error())),
-                Phrase.of("Heat in through the surface and heat found in the part should agree to {}.", Quantity.fraction(BALANCED)),
+                Phrase.of(
+                        "Heat in through the surface and heat found in the part should agree to {}.",
+                        Quantity.fraction(BALANCED)),
                 Phrase.of("Take its times with as much doubt."));
     }
 

@@ -32,7 +32,8 @@ final class CourseLimits {
         limits.temperature("The part's first temperature", course.start(), HOTTEST);
         course.spells().stream().map(Spell::setting).forEach(limits::setting);
         if (course.duration() > LONGEST) {
-            limits.stop("The course lasts {}.", Quantity.time(course.duration()), Quantity.time(0), Quantity.time(LONGEST));
+            limits.stop(
+                    "The course lasts {}.", Quantity.time(course.duration()), Quantity.time(0), Quantity.time(LONGEST));
         }
         return limits.stops;
     }
@@ -40,7 +41,10 @@ final class CourseLimits {
     private void shape(PartShape shape) {
         double section = shape instanceof PartShape.Tube tube ? tube.outside() : shape.section();
         double thinnest = shape instanceof PartShape.SteppedPin pin
-                ? pin.pieces().stream().mapToDouble(PartShape.SteppedPin.Piece::diameter).min().orElseThrow()
+                ? pin.pieces().stream()
+                        .mapToDouble(PartShape.SteppedPin.Piece::diameter)
+                        .min()
+                        .orElseThrow()
                 : shape.section();
         if (section > THICKEST || thinnest < THINNEST) {
             stop(
@@ -90,7 +94,11 @@ final class CourseLimits {
 
     private void temperature(String what, double kelvin, double hottest) {
         if (!(kelvin >= COLDEST && kelvin <= hottest)) {
-            stop(what + " is at {}.", Quantity.temperature(kelvin), Quantity.temperature(COLDEST), Quantity.temperature(hottest));
+            stop(
+                    what + " is at {}.",
+                    Quantity.temperature(kelvin),
+                    Quantity.temperature(COLDEST),
+                    Quantity.temperature(hottest));
         }
     }
 

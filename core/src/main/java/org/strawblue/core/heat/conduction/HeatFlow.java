@@ -124,8 +124,8 @@ final class HeatFlow {
             rate[i] = power[i] / capacity[i];
         }
         if (surroundings.sags()) {
-            rate[nodes] = (surroundings.recovery() * (surroundings.plate(t) - plate) - fromPlate)
-                    / surroundings.capacity();
+            rate[nodes] =
+                    (surroundings.recovery() * (surroundings.plate(t) - plate) - fromPlate) / surroundings.capacity();
         }
         return total;
     }

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.strawblue.core.heat.course.SectionGrid;
 import org.strawblue.core.heat.conduction.Mesh.GapLength;
 import org.strawblue.core.heat.conduction.Mesh.Patch;
+import org.strawblue.core.heat.course.SectionGrid;
 import org.strawblue.core.history.Place;
 
 /**
@@ -107,8 +107,7 @@ final class RoundSection {
         double view = sectors == 1 ? 1.0 / 2 : (1 + (Math.sin(to) - Math.sin(from)) / (to - from)) / 2;
         double clearance = radius * (1 - Math.cos((from + to) / 2));
         GapLength gap = sectors == 1 ? g -> 0 : g -> 2 * length * wedge(g, from, to);
-        return new Patch(
-                (s + 1) * rings - 1, width * radius * length, view, gap, clearance, 0, 0, 0, 0);
+        return new Patch((s + 1) * rings - 1, width * radius * length, view, gap, clearance, 0, 0, 0, 0);
     }
 
     /**

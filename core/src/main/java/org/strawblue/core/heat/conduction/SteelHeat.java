@@ -26,8 +26,7 @@ final class SteelHeat {
         for (int i = 1; i <= n; i++) {
             double t = COLDEST + i;
             y[i] = y[i - 1] + SteelProperties.DENSITY * SteelProperties.enthalpy(t - 1, t) / SCALE;
-            theta[i] = theta[i - 1]
-                    + (SteelProperties.conductivity(t - 1) + SteelProperties.conductivity(t)) / 2;
+            theta[i] = theta[i - 1] + (SteelProperties.conductivity(t - 1) + SteelProperties.conductivity(t)) / 2;
         }
         STEP = y[n] / ENTRIES;
         int at = 0;

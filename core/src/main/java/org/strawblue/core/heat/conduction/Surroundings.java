@@ -37,23 +37,51 @@ record Surroundings(
         if (setting instanceof Setting.OnSaggingPlate sagging) {
             Surroundings firm = of(sagging.on(), size, seconds);
             return new Surroundings(
-                    firm.on, sagging.capacity(), sagging.recovery(), firm.zones, 0, firm.to, firm.last, firm.longestStep);
+                    firm.on,
+                    sagging.capacity(),
+                    sagging.recovery(),
+                    firm.zones,
+                    0,
+                    firm.to,
+                    firm.last,
+                    firm.longestStep);
         }
         if (setting instanceof Setting.OnPlate plate) {
             double last = value(plate.plate(), seconds);
             return new Surroundings(
-                    Optional.of(plate), 0, 0, List.of(over(plate, size)), 0, Double.POSITIVE_INFINITY, last, step(setting, seconds));
+                    Optional.of(plate),
+                    0,
+                    0,
+                    List.of(over(plate, size)),
+                    0,
+                    Double.POSITIVE_INFINITY,
+                    last,
+                    step(setting, seconds));
         }
         if (setting instanceof Setting.Partly partly) {
             Zone there = zone(partly.there(), size);
             Zone elsewhere = zone(partly.elsewhere(), size);
             double last = elsewhere.gas().applyAsDouble(seconds);
             return new Surroundings(
-                    Optional.empty(), 0, 0, List.of(there, elsewhere), partly.from(), partly.to(), last, step(setting, seconds));
+                    Optional.empty(),
+                    0,
+                    0,
+                    List.of(there, elsewhere),
+                    partly.from(),
+                    partly.to(),
+                    last,
+                    step(setting, seconds));
         }
         Zone zone = zone(setting, size);
         return new Surroundings(
-                Optional.empty(), 0, 0, List.of(zone), 0, Double.POSITIVE_INFINITY, zone.gas().applyAsDouble(seconds), step(setting, seconds));
+                Optional.empty(),
+                0,
+                0,
+                List.of(zone),
+                0,
+                Double.POSITIVE_INFINITY,
+                zone.gas().applyAsDouble(seconds),
+                step(setting, seconds));
     }
 
     boolean steady() {
@@ -91,8 +119,8 @@ record Surroundings(
 
     private static Zone zone(Setting setting, double size) {
         if (setting instanceof Setting.InOven oven) {
-            DoubleUnaryOperator heat = t ->
-                    oven.mean() + oven.swing() * Math.sin(2 * Math.PI * (t / oven.period() + oven.phase()));
+            DoubleUnaryOperator heat =
+                    t -> oven.mean() + oven.swing() * Math.sin(2 * Math.PI * (t / oven.period() + oven.phase()));
             return new Zone(heat, heat, FilmTable.constant(oven.film()), oven.emissivity(), oven.swing() == 0);
         }
         if (setting instanceof Setting.InLoggedOven oven) {
@@ -110,8 +138,7 @@ record Surroundings(
             return Zone.steady(sand.sand(), sand.sand(), FilmTable.constant(sand.film()), 0);
         }
         if (setting instanceof Setting.InAir air) {
-            FilmTable film =
-                    new FilmTable(t -> air.filmFactor() * Air.freeConvection(size, t, air.room()));
+            FilmTable film = new FilmTable(t -> air.filmFactor() * Air.freeConvection(size, t, air.room()));
             return Zone.steady(air.room(), air.room(), film, air.emissivity());
         }
         throw new IllegalArgumentException("no part of a course of its own: " + setting);
@@ -121,15 +148,13 @@ record Surroundings(
     private static Zone over(Setting.OnPlate plate, double size) {
         double first = value(plate.plate(), 0);
         if (plate.covered()) {
-            DoubleUnaryOperator tent = t -> plate.room()
-                    + SHARE * (1 - Math.exp(-t / LAG)) * (value(plate.plate(), t) - plate.room());
+            DoubleUnaryOperator tent =
+                    t -> plate.room() + SHARE * (1 - Math.exp(-t / LAG)) * (value(plate.plate(), t) - plate.room());
             double middle = plate.room() + SHARE * (first - plate.room());
-            FilmTable film =
-                    new FilmTable(t -> plate.filmFactor() * Air.freeConvection(size, t, middle));
+            FilmTable film = new FilmTable(t -> plate.filmFactor() * Air.freeConvection(size, t, middle));
             return new Zone(tent, tent, film, plate.emissivity(), false);
         }
-        DoubleUnaryOperator air =
-                t -> plate.room() + plate.roomShare() * (value(plate.plate(), t) - plate.room());
+        DoubleUnaryOperator air = t -> plate.room() + plate.roomShare() * (value(plate.plate(), t) - plate.room());
         double middle = plate.room() + plate.roomShare() * (first - plate.room());
         FilmTable film = new FilmTable(t -> plate.filmFactor() * Air.freeConvection(size, t, middle));
         return new Zone(air, t -> plate.room(), film, plate.emissivity(), constant(plate.plate()));

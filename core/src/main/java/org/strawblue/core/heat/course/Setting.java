@@ -130,7 +130,8 @@ public sealed interface Setting {
         public Partly {
             positive(to);
             if (!(from >= 0 && from < to) || there instanceof Partly || elsewhere instanceof Partly) {
-                throw new IllegalArgumentException("a stretch runs from " + from + " to " + to + " in one simple setting");
+                throw new IllegalArgumentException(
+                        "a stretch runs from " + from + " to " + to + " in one simple setting");
             }
         }
 

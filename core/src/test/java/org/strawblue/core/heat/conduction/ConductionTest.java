@@ -51,11 +51,9 @@ class ConductionTest {
     void centreOfLongCylinderFollowsSeries(double biot, double zeta, double c) {
         double radius = 0.01;
         double k = SteelProperties.conductivity((FROM + TO) / 2);
-        double diffusivity =
-                k / SteelProperties.DENSITY / SteelProperties.specificHeat((FROM + TO) / 2);
+        double diffusivity = k / SteelProperties.DENSITY / SteelProperties.specificHeat((FROM + TO) / 2);
         double seconds = 0.5 * radius * radius / diffusivity;
-        CourseRun run = run(
-                new PartShape.RoundBar(2 * radius, 100), FROM, bath(biot * k / radius, TO), seconds);
+        CourseRun run = run(new PartShape.RoundBar(2 * radius, 100), FROM, bath(biot * k / radius, TO), seconds);
         double left = (TO - last(run, Place.CORE)) / (TO - FROM);
         assertThat(left).isCloseTo(c * Math.exp(-zeta * zeta * 0.5), within(0.004));
     }
@@ -66,11 +64,9 @@ class ConductionTest {
     void middleOfPlateFollowsSeries(double biot, double zeta, double c) {
         double half = 0.004;
         double k = SteelProperties.conductivity((FROM + TO) / 2);
-        double diffusivity =
-                k / SteelProperties.DENSITY / SteelProperties.specificHeat((FROM + TO) / 2);
+        double diffusivity = k / SteelProperties.DENSITY / SteelProperties.specificHeat((FROM + TO) / 2);
         double seconds = 0.7 * half * half / diffusivity;
-        CourseRun run =
-                run(new PartShape.Flat(2 * half, 1, 100), FROM, bath(biot * k / half, TO), seconds);
+        CourseRun run = run(new PartShape.Flat(2 * half, 1, 100), FROM, bath(biot * k / half, TO), seconds);
         double left = (TO - last(run, Place.CORE)) / (TO - FROM);
         // the table's time, at a node half a row off the middle
         assertThat(left).isCloseTo(c * Math.exp(-zeta * zeta * 0.7), within(0.008));
@@ -80,8 +76,7 @@ class ConductionTest {
     @Test
     void skinOfThickBarFollowsSemiInfiniteSolid() {
         double k = SteelProperties.conductivity((FROM + TO) / 2);
-        double diffusivity =
-                k / SteelProperties.DENSITY / SteelProperties.specificHeat((FROM + TO) / 2);
+        double diffusivity = k / SteelProperties.DENSITY / SteelProperties.specificHeat((FROM + TO) / 2);
         double film = 5000;
         double seconds = 0.5;
         double x = film * Math.sqrt(diffusivity * seconds) / k;
@@ -106,8 +101,7 @@ class ConductionTest {
     /** Heat that comes in is found again, through the peak of the change at 735 °C too. */
     @Test
     void energyBalanceClosesThroughTransformation() {
-        CourseRun run = run(
-                new PartShape.RoundBar(0.012, 0.06), ROOM, Setting.InOven.steady(1123, 10, 0.8), 2400);
+        CourseRun run = run(new PartShape.RoundBar(0.012, 0.06), ROOM, Setting.InOven.steady(1123, 10, 0.8), 2400);
         assertThat(run.energy().error()).isLessThan(1e-3);
         double expected = SteelProperties.enthalpy(ROOM, last(run, Place.CORE))
                 * SteelProperties.DENSITY
@@ -123,10 +117,11 @@ class ConductionTest {
     void finerToleranceComesCloser() {
         Setting.OnPlate on = Setting.OnPlate.steady(563.15, 2e-5, 0.2, 0.3, ROOM);
         Course course = new Course(new PartShape.RoundBar(0.012, 1), ROOM, List.of(new Spell(on, 600)));
-        double exact = last(
-                Conduction.run(course, Fineness.USUAL, 1e-6).value().orElseThrow(), Place.TOP);
-        double coarse = Math.abs(last(Conduction.run(course, Fineness.USUAL, 1e-1).value().orElseThrow(), Place.TOP) - exact);
-        double fine = Math.abs(last(Conduction.run(course, Fineness.USUAL, 1e-3).value().orElseThrow(), Place.TOP) - exact);
+        double exact = last(Conduction.run(course, Fineness.USUAL, 1e-6).value().orElseThrow(), Place.TOP);
+        double coarse = Math.abs(
+                last(Conduction.run(course, Fineness.USUAL, 1e-1).value().orElseThrow(), Place.TOP) - exact);
+        double fine = Math.abs(
+                last(Conduction.run(course, Fineness.USUAL, 1e-3).value().orElseThrow(), Place.TOP) - exact);
         assertThat(fine).isLessThan(0.02).isLessThan(coarse + 1e-9);
     }
 
@@ -144,8 +139,8 @@ class ConductionTest {
         Film water = new Film(new double[] {200, 1500}, new double[] {8000, 8000});
         Setting room = new Setting.InAir(ROOM, 0.7, 1);
         Setting dip = new Setting.Partly(new Setting.InBath(water, 1, ROOM), 0, 0.02, room);
-        Course course = new Course(
-                new PartShape.SquareBar(0.01, 0.08), 1073, List.of(new Spell(dip, 6), new Spell(room, 60)));
+        Course course =
+                new Course(new PartShape.SquareBar(0.01, 0.08), 1073, List.of(new Spell(dip, 6), new Spell(room, 60)));
         CourseRun run = Conduction.run(course).value().orElseThrow();
         Trace edge = run.history().at(Place.EDGE).orElseThrow();
         assertThat(Surroundings.value(edge, 6)).isLessThan(400);
@@ -182,30 +177,29 @@ class ConductionTest {
     void noCourseEndsInAnException(int seed) {
         SplittableRandom random = new SplittableRandom(seed);
         double size = Math.pow(10, -3.5 + 2.8 * random.nextDouble());
-        PartShape shape =
-                switch (random.nextInt(5)) {
-                    case 0 -> new PartShape.RoundBar(size, size * (0.5 + 10 * random.nextDouble()));
-                    case 1 -> new PartShape.SquareBar(size, size * 5);
-                    case 2 -> new PartShape.Flat(size, size * (1 + 10 * random.nextDouble()), size * 12);
-                    case 3 -> new PartShape.Tube(size, size * (0.05 + 0.9 * random.nextDouble()), size * 2);
-                    default ->
-                        new PartShape.SteppedPin(List.of(
-                                new PartShape.SteppedPin.Piece(size, size * 2),
-                                new PartShape.SteppedPin.Piece(size * 2, size * 3)));
-                };
+        PartShape shape = switch (random.nextInt(5)) {
+            case 0 -> new PartShape.RoundBar(size, size * (0.5 + 10 * random.nextDouble()));
+            case 1 -> new PartShape.SquareBar(size, size * 5);
+            case 2 -> new PartShape.Flat(size, size * (1 + 10 * random.nextDouble()), size * 12);
+            case 3 -> new PartShape.Tube(size, size * (0.05 + 0.9 * random.nextDouble()), size * 2);
+            default ->
+                new PartShape.SteppedPin(List.of(
+                        new PartShape.SteppedPin.Piece(size, size * 2),
+                        new PartShape.SteppedPin.Piece(size * 2, size * 3)));
+        };
         double hot = 300 + 1400 * random.nextDouble();
         Setting.OnPlate plate = Setting.OnPlate.steady(
                 hot, Math.pow(10, -6 + 2 * random.nextDouble()), random.nextDouble(), random.nextDouble(), ROOM);
-        Setting setting =
-                switch (random.nextInt(7)) {
-                    case 0 -> plate;
-                    case 1 -> plate.withCover();
-                    case 2 -> new Setting.InOven(hot, 20, 300, 0.3, 8, random.nextDouble());
-                    case 3 -> bath(20000 * random.nextDouble() + 1, 300);
-                    case 4 -> new Setting.InFlame(1900, 150, 0.8, ROOM);
-                    case 5 -> new Setting.Partly(new Setting.InFlame(1900, 150, 0.8, ROOM), 0, size, new Setting.InAir(ROOM, 0.5, 1));
-                    default -> new Setting.OnSaggingPlate(plate, 300, 3);
-                };
+        Setting setting = switch (random.nextInt(7)) {
+            case 0 -> plate;
+            case 1 -> plate.withCover();
+            case 2 -> new Setting.InOven(hot, 20, 300, 0.3, 8, random.nextDouble());
+            case 3 -> bath(20000 * random.nextDouble() + 1, 300);
+            case 4 -> new Setting.InFlame(1900, 150, 0.8, ROOM);
+            case 5 ->
+                new Setting.Partly(new Setting.InFlame(1900, 150, 0.8, ROOM), 0, size, new Setting.InAir(ROOM, 0.5, 1));
+            default -> new Setting.OnSaggingPlate(plate, 300, 3);
+        };
         double start = 280 + 900 * random.nextDouble();
         double seconds = Math.pow(10, 5 * random.nextDouble());
         Answer<CourseRun> answer = Conduction.run(new Course(
@@ -215,7 +209,11 @@ class ConductionTest {
             return;
         }
         CourseRun run = answer.value().get();
-        assertThat(run.energy().error()).as("%s %s start %.0f for %.1f s: %s, %d steps", shape, setting, start, seconds, run.energy(), run.steps()).isLessThan(0.005);
+        assertThat(run.energy().error())
+                .as(
+                        "%s %s start %.0f for %.1f s: %s, %d steps",
+                        shape, setting, start, seconds, run.energy(), run.steps())
+                .isLessThan(0.005);
         for (Trace trace : run.history().traces().values()) {
             assertThat(trace.peak()).isBetween(280.0, Math.max(2300, hot));
         }

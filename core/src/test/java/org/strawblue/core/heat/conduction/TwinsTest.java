@@ -46,7 +46,9 @@ class TwinsTest {
         TwinCases.Case bar = TwinCases.all().get(0);
         TwinCases.Case wrong = bar.with("gap", "30");
         Difference difference = difference(
-                bar, "scipy", Conduction.run(wrong.course()).value().orElseThrow().history());
+                bar,
+                "scipy",
+                Conduction.run(wrong.course()).value().orElseThrow().history());
         assertThat(difference.kelvin()).isGreaterThan(5);
     }
 
@@ -55,9 +57,7 @@ class TwinsTest {
 
     private static Difference difference(TwinCases.Case kase, String twin, ThermalHistory history) {
         List<Trace> places = List.of(
-                history.at(Place.UNDERSIDE)
-                        .or(() -> history.at(Place.SURFACE))
-                        .orElseThrow(),
+                history.at(Place.UNDERSIDE).or(() -> history.at(Place.SURFACE)).orElseThrow(),
                 history.at(Place.TOP).or(() -> history.at(Place.SURFACE)).orElseThrow(),
                 history.at(Place.CORE).orElseThrow());
         double kelvin = 0;
