@@ -1,8 +1,8 @@
 package org.strawblue.core.oxide;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Finding;
@@ -10,7 +10,7 @@ import org.strawblue.core.history.Trace;
 
 /**
  * A film along a history, so that its colour may be asked at any moment: the equivalent time Θ of each growth law is summed
- * once, and each question costs no more than the last piece of the way.
+ * once, when first asked for, and each question costs no more than the last piece of the way.
  */
 public final class FilmRun {
 
@@ -19,7 +19,7 @@ public final class FilmRun {
     private final Light light;
     private final ChromiumEffect effect;
     private final double[] peak;
-    private final Map<String, double[]> grown = new HashMap<>();
+    private final Map<String, double[]> grown = new ConcurrentHashMap<>();
 
     FilmRun(FilmColours colours, Trace trace, Light light, ChromiumEffect effect) {
         this.colours = colours;
@@ -31,17 +31,15 @@ public final class FilmRun {
         for (int i = 1; i < peak.length; i++) {
             peak[i] = Math.max(peak[i - 1], trace.kelvin(i));
         }
-        sum(colours.law());
-        GrowthLaws.rivals().forEach(this::sum);
     }
 
-    private void sum(GrowthLaw law) {
+    private double[] sum(GrowthLaw law) {
         double[] sum = new double[trace.size()];
         for (int i = 1; i < sum.length; i++) {
             double seconds = trace.second(i) - trace.second(i - 1);
             sum[i] = sum[i - 1] + FilmGrowth.equivalentSeconds(trace.kelvin(i - 1), trace.kelvin(i), seconds, law);
         }
-        grown.put(law.name(), sum);
+        return sum;
     }
 
     /**
@@ -69,7 +67,7 @@ public final class FilmRun {
 
     private double equivalentSeconds(GrowthLaw law, double seconds) {
         int i = index(seconds);
-        double so = grown.getOrDefault(law.name(), new double[trace.size()])[i];
+        double so = grown.computeIfAbsent(law.name(), name -> sum(law))[i];
         double on = seconds - trace.second(i);
         return on > 0 && i < trace.size() - 1
                 ? so + FilmGrowth.equivalentSeconds(trace.kelvin(i), trace.at(seconds), on, law)

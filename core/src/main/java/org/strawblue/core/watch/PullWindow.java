@@ -25,8 +25,8 @@ import org.strawblue.core.quantity.Quantity;
 public record PullWindow(
         double opens, OptionalDouble closes, double best, TemperWatch atBest, TemperWatch late, double lateness) {
 
-    /** Finer than a hand with a clock [1]: each halving of the search halves the error; the last is a millionth. */
-    private static final int HALVINGS = 20;
+    /** Each halving of the search halves its error; an hour is then told to a second. */
+    private static final int HALVINGS = 12;
 
     /** How long it lasts [s]; none where the places are too far apart to be right together. */
     public OptionalDouble lasts() {

@@ -99,4 +99,19 @@ final class Practice {
     static double ribbonTo() {
         return FIGURES.si("ribbon-to", Dimension.TEMPERATURE);
     }
+
+    /** How much hotter than the part a covered plate is set [K]. */
+    static double plateAbove() {
+        return FIGURES.si("plate-above", Dimension.TEMPERATURE_DIFFERENCE);
+    }
+
+    /** Longest a part is left on a hot plate [s]. */
+    static double plateLongest() {
+        return FIGURES.si("plate-longest", Dimension.TIME);
+    }
+
+    /** Time in air after the plate that is reckoned [s]. */
+    static double plateCooling() {
+        return FIGURES.si("plate-cooling", Dimension.TIME);
+    }
 }

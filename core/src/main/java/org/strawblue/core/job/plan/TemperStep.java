@@ -6,6 +6,7 @@ import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.heat.HeatSource;
+import org.strawblue.core.heat.HeatThrough;
 import org.strawblue.core.history.Trace;
 import org.strawblue.core.job.Picture;
 import org.strawblue.core.job.Stage;
@@ -45,6 +46,7 @@ final class TemperStep {
         writer.figures();
         writer.colour();
         writer.reasons();
+        writer.warming();
         writer.pictures();
         return writer.step;
     }
@@ -128,6 +130,21 @@ final class TemperStep {
             step.reason(
                     "Let it cool to the hand between tempers: what was still soft austenite hardens then, and the next"
                             + " temper takes the glass out of it.");
+        }
+    }
+
+    /** What the heat does before the clock of the temper starts. */
+    private void warming() {
+        if (plan.source() instanceof HeatSource.HotPlate) {
+            if (plan.times() == 1) {
+                PlateClock.over(brief, plan, aim, step);
+            }
+            return;
+        }
+        if (!(plan.source() instanceof HeatSource.SandTray)) {
+            HeatThrough.time(brief.shape(), plan.source(), Practice.room(), plan.kelvin(), HeatThrough.Surface.BRIGHT)
+                    .value()
+                    .ifPresent(t -> step.figure("Bright, it takes to come to heat", t));
         }
     }
 
