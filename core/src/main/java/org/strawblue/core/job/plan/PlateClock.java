@@ -117,7 +117,7 @@ final class PlateClock {
                         ? "Uncovered, the part loses as much as it takes up and levels off near {}, short of {}: the"
                                 + " cover is not a nicety."
                         : "Uncovered, the part levels off near {}, depending on the air gap under it; covered, it comes"
-                                + " near to the plate whatever the gap, and aims at {} surely.",
+                                + " near to the plate whatever the gap, and is sure of {}.",
                 Quantity.temperature(level.value()),
                 Quantity.temperature(plan.kelvin()));
     }
@@ -156,18 +156,23 @@ final class PlateClock {
     private void late(PullWindow window) {
         Reading then = reading(window.atBest(), Place.UNDERSIDE);
         Reading late = reading(window.late(), Place.UNDERSIDE);
+        String seen =
+                late.colour().value().map(c -> "; it is then " + name(c) + ".").orElse(".");
         then.hardness()
                 .value()
-                .ifPresent(h -> late.hardness()
-                        .value()
-                        .ifPresent(l -> step.reason(
-                                "Taken off {} late it is {} softer"
-                                        + late.colour()
-                                                .value()
-                                                .map(c -> " and " + name(c))
-                                                .orElse("") + ".",
+                .ifPresent(h -> late.hardness().value().ifPresent(l -> {
+                    double softer = h.value() - l.value();
+                    if (softer < Practice.tellableHardness()) {
+                        step.reason(
+                                "Taken off {} late it is no softer than a file or a tester could tell" + seen,
+                                Quantity.time(window.lateness()));
+                    } else {
+                        step.reason(
+                                "Taken off {} late it is {} softer" + seen,
                                 Quantity.time(window.lateness()),
-                                Quantity.hardness(Math.max(0, h.value() - l.value())))));
+                                Quantity.hardness(softer));
+                    }
+                }));
     }
 
     private static Reading reading(TemperWatch watch, Place place) {
@@ -229,13 +234,13 @@ final class PlateClock {
         TemperWatch watch = watch(covered.left(end, Pace.LIKELY, POINTS));
         List<Picture.ColourSpan> spans = new ArrayList<>();
         for (Reading reading : watch.at(Place.UNDERSIDE).orElseThrow().curve(POINTS)) {
-            double from = reading.seconds() - end / POINTS;
             reading.colour().value().ifPresent(c -> {
                 int last = spans.size() - 1;
                 String hex = c.colour().hex();
                 if (last >= 0 && spans.get(last).name().equals(name(c))) {
                     spans.set(last, new Picture.ColourSpan(spans.get(last).from(), reading.seconds(), name(c), hex));
                 } else {
+                    double from = last >= 0 ? spans.get(last).to() : reading.seconds() - end / POINTS;
                     spans.add(new Picture.ColourSpan(from, reading.seconds(), name(c), hex));
                 }
             });

@@ -114,4 +114,14 @@ final class Practice {
     static double plateCooling() {
         return FIGURES.si("plate-cooling", Dimension.TIME);
     }
+
+    /** Least difference of hardness that a file or a tester tells [HRC]. */
+    static double tellableHardness() {
+        return FIGURES.si("tellable-hardness", Dimension.HARDNESS);
+    }
+
+    /** Time at heat of a colour run by a torch [s]. */
+    static double quickColour() {
+        return FIGURES.si("temper-time-torch", Dimension.TIME);
+    }
 }

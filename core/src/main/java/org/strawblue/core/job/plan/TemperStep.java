@@ -19,6 +19,7 @@ import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.quantity.Quantity;
 import org.strawblue.core.steel.Tempering;
+import org.strawblue.core.watch.QuickAndSlow;
 
 /** Writes the step in which a part is tempered. */
 final class TemperStep {
@@ -125,12 +126,42 @@ final class TemperStep {
                         + "; that alone moves the hardness over {}.",
                 Quantity.temperatureDifference(plan.error().half()),
                 plan.errorCost());
-        step.reason("Start the clock when the part itself is hot, not the air round it: bright steel warms slowly.");
+        if (!(plan.source() instanceof HeatSource.HotPlate)) {
+            step.reason(
+                    "Start the clock when the part itself is hot, not the air round it: bright steel warms slowly.");
+        }
+        quickAgainstThis();
         if (plan.times() > 1) {
             step.reason(
                     "Let it cool to the hand between tempers: what was still soft austenite hardens then, and the next"
                             + " temper takes the glass out of it.");
         }
+    }
+
+    /** The colour of this temper, run up in a torch's time, is another temperature and perhaps another hardness. */
+    private void quickAgainstThis() {
+        colour.value()
+                .ifPresent(c -> QuickAndSlow.of(
+                                plan.steel(),
+                                c.colour().name(),
+                                light(),
+                                brief.chromium(),
+                                Practice.quickColour(),
+                                plan.secondsInAll())
+                        .value()
+                        .filter(both -> both.quick().seconds() < both.slow().seconds())
+                        .ifPresent(this::compared));
+    }
+
+    private void compared(QuickAndSlow both) {
+        both.harder()
+                .ifPresent(harder -> step.reason(
+                        "The same " + both.colour().word()
+                                + " run up in {} comes only at {}; against {} here the hardness may differ by {}.",
+                        Quantity.time(both.quick().seconds()),
+                        Quantity.temperature(both.quick().kelvin().value()),
+                        Quantity.temperature(both.slow().kelvin().value()),
+                        harder.band()));
     }
 
     /** What the heat does before the clock of the temper starts. */
