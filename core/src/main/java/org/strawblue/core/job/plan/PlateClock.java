@@ -18,6 +18,8 @@ import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.quantity.Quantity;
+import org.strawblue.core.steel.HollomonJaffe;
+import org.strawblue.core.steel.Tempering;
 import org.strawblue.core.watch.Goal;
 import org.strawblue.core.watch.PullWindow;
 import org.strawblue.core.watch.Reading;
@@ -61,10 +63,25 @@ final class PlateClock {
 
     private Answer<PullWindow> window(Pace pace) {
         double upTo = Practice.plateLongest();
-        return Goal.hardness(plan.steel(), aim.band(), plan.seconds())
-                .value()
-                .map(goal -> PullWindow.of(t -> watch(covered.pulledAfter(t, pace)), goal, 1, upTo))
-                .orElseGet(() -> Answer.refused());
+        return Tempering.law(plan.steel())
+                .then(law -> PullWindow.of(t -> watch(covered.pulledAfter(t, pace)), goal(law.exchange()), 1, upTo));
+    }
+
+    /** As much tempering as the plan's hold gives, between as much as its limits give. */
+    private Goal goal(HollomonJaffe exchange) {
+        Band heat = plan.window().width() > 0
+                ? plan.window()
+                : new Band(
+                        Dimension.TEMPERATURE,
+                        plan.kelvin() - plan.error().half(),
+                        plan.kelvin() + plan.error().half());
+        return new Goal.Hardness(
+                aim.band(),
+                new Band(
+                        Dimension.TEMPERATURE,
+                        exchange.parameter(heat.low(), plan.seconds()),
+                        exchange.parameter(heat.high(), plan.seconds())),
+                exchange.parameter(plan.kelvin(), plan.seconds()));
     }
 
     private TemperWatch watch(ThermalHistory history) {
@@ -81,9 +98,11 @@ final class PlateClock {
         Estimate pull = pull(window);
         step.then(Phrase.of(
                 "Set the plate to {}, lay the part " + lying() + ", cover it with a lid or a piece of ceramic blanket,"
-                        + " and take it off {} after laying it on.",
+                        + " and take it off {} after laying it on. Warming included, that does the work of {} at {}.",
                 Quantity.temperature(covered.plate()),
-                Quantity.time(window.best())));
+                Quantity.time(window.best()),
+                Quantity.time(plan.seconds()),
+                Quantity.temperature(plan.kelvin())));
         step.figure("Take it off after", pull);
         step.figure("Underside by then", covered.after(window.best(), Place.UNDERSIDE));
         step.figure("Top by then", covered.after(window.best(), Place.TOP));
@@ -125,15 +144,13 @@ final class PlateClock {
     private void lasts(PullWindow window) {
         if (window.closes().isPresent()) {
             step.reason(
-                    "The window for {} is open from {} to {}, the slowest and the fastest place counted, and what goes on"
+                    "The window is open from {} to {}, the slowest and the fastest place counted, and what goes on"
                             + " while it cools in air.",
-                    aim.band(),
                     Quantity.time(window.opens()),
                     Quantity.time(window.closes().getAsDouble()));
         } else {
             step.reason(
-                    "The window for {} opens at {} and does not close within {}.",
-                    aim.band(),
+                    "The window opens at {} and does not close within {}.",
                     Quantity.time(window.opens()),
                     Quantity.time(Practice.plateLongest()));
         }
@@ -207,7 +224,9 @@ final class PlateClock {
     }
 
     private Picture clock(PullWindow window) {
-        double end = Math.min(Practice.plateLongest(), window.closes().orElse(window.best()) + window.best() / 4);
+        double end = Math.min(
+                Practice.plateLongest(),
+                Math.min(window.closes().orElse(window.best()), 2 * window.best()) + window.best() / 4);
         Band pull = Band.between(Dimension.TIME, window.opens(), window.closes().orElse(end));
         return new Picture.HeatClock(
                 Phrase.of("Temperature on the covered plate of {}", Quantity.temperature(covered.plate())),
@@ -233,15 +252,17 @@ final class PlateClock {
     private List<Picture.ColourSpan> spans(double end) {
         TemperWatch watch = watch(covered.left(end, Pace.LIKELY, POINTS));
         List<Picture.ColourSpan> spans = new ArrayList<>();
+        // each reading stands for half a step to either side
         for (Reading reading : watch.at(Place.UNDERSIDE).orElseThrow().curve(POINTS)) {
+            double upTo = reading.seconds() + end / POINTS / 2;
             reading.colour().value().ifPresent(c -> {
                 int last = spans.size() - 1;
                 String hex = c.colour().hex();
                 if (last >= 0 && spans.get(last).name().equals(name(c))) {
-                    spans.set(last, new Picture.ColourSpan(spans.get(last).from(), reading.seconds(), name(c), hex));
+                    spans.set(last, new Picture.ColourSpan(spans.get(last).from(), upTo, name(c), hex));
                 } else {
-                    double from = last >= 0 ? spans.get(last).to() : reading.seconds() - end / POINTS;
-                    spans.add(new Picture.ColourSpan(from, reading.seconds(), name(c), hex));
+                    double from = last >= 0 ? spans.get(last).to() : reading.seconds() - end / POINTS / 2;
+                    spans.add(new Picture.ColourSpan(from, upTo, name(c), hex));
                 }
             });
         }
