@@ -82,8 +82,21 @@ public record InfraredReading(InfraredGun gun, Surface surface, double surroundi
     }
 
     private double reading(double kelvin, double emissivity) {
-        double seen = emissivity * signal(kelvin) + (gun.emissivitySetting() - emissivity) * signal(surroundings);
-        return temperature(seen / gun.emissivitySetting());
+        return reads(gun.emissivitySetting(), kelvin, emissivity, surroundings, surroundings);
+    }
+
+    /**
+     * The reading T_m [K] of the formula above.
+     *
+     * @param set the gun's setting [1]
+     * @param kelvin of the surface
+     * @param emissivity of the surface [1]
+     * @param reflected what the surface mirrors [K]
+     * @param own the gun's own temperature [K]
+     */
+    public static double reads(double set, double kelvin, double emissivity, double reflected, double own) {
+        double seen = emissivity * signal(kelvin) + (1 - emissivity) * signal(reflected) - (1 - set) * signal(own);
+        return temperature(Math.max(seen / set, signal(1)));
     }
 
     private double truth(double reading, double emissivity) {

@@ -136,7 +136,12 @@ public final class Ensemble {
 
     /** Film thickness [m] on a place after a time [s]. */
     public double film(Place place, double seconds, int draw) {
-        double grown = strand(place).grown(draw, seconds) * influence(Influence.FILM_RATE, draw);
+        return film(place, seconds, draw, 1);
+    }
+
+    /** The same had it grown so many times as fast [1]. */
+    public double film(Place place, double seconds, int draw, double rate) {
+        double grown = strand(place).grown(draw, seconds) * influence(Influence.FILM_RATE, draw) * rate;
         return growth.thickness(FilmGrowth.airFormed(), grown);
     }
 

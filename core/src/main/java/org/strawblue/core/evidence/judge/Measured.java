@@ -1,0 +1,64 @@
+package org.strawblue.core.evidence.judge;
+
+import org.strawblue.core.estimate.Normal;
+import org.strawblue.core.evidence.sample.Ensemble;
+
+/**
+ * A number was read: Student's t with four degrees about what the history would have shown, so that one wild reading does not
+ * outweigh all else.
+ */
+final class Measured implements Clue {
+
+    private static final double DEGREES = 4;
+    private static final double LAPSE = Looks.number("lapse");
+
+    /** What a history would have shown; NaN where it tells nothing. */
+    @FunctionalInterface
+    interface Expected {
+        double of(Ensemble ensemble, int draw);
+    }
+
+    private final double reading;
+    private final Expected expected;
+    private final double spread;
+
+    Measured(double reading, Expected expected, double spread) {
+        this.reading = reading;
+        this.expected = expected;
+        this.spread = spread;
+    }
+
+    /** The same instrument reading something else. */
+    Measured showing(double other) {
+        return new Measured(other, expected, spread);
+    }
+
+    double expected(Ensemble ensemble, int draw) {
+        return expected.of(ensemble, draw);
+    }
+
+    double spread() {
+        return spread;
+    }
+
+    private double off(Ensemble ensemble, int draw) {
+        double off = (reading - expected.of(ensemble, draw)) / spread;
+        return Double.isNaN(off) ? 0 : off;
+    }
+
+    @Override
+    public double log(Ensemble ensemble, int draw) {
+        double off = off(ensemble, draw);
+        return -(DEGREES + 1) / 2 * Math.log1p(off * off / DEGREES);
+    }
+
+    @Override
+    public double atMost(Ensemble ensemble, int draw) {
+        return (1 - LAPSE) * Normal.below(off(ensemble, draw)) + LAPSE / 2;
+    }
+
+    @Override
+    public double atLeast(Ensemble ensemble, int draw) {
+        return (1 - LAPSE) * Normal.below(-off(ensemble, draw)) + LAPSE / 2;
+    }
+}

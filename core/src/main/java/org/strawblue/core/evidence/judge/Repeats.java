@@ -1,0 +1,31 @@
+package org.strawblue.core.evidence.judge;
+
+import org.strawblue.core.evidence.observe.Observation;
+
+/** Whether two looks are one look repeated: the same stick, gun and surface, file, eye and light. */
+final class Repeats {
+
+    private Repeats() {}
+
+    static boolean alike(Observation a, Observation b) {
+        if (a instanceof Observation.Crayon x && b instanceof Observation.Crayon y) {
+            return x.rating() == y.rating() && x.melt() == y.melt();
+        }
+        if (a instanceof Observation.Infrared x && b instanceof Observation.Infrared y) {
+            return x.surface() == y.surface() && x.setting() == y.setting();
+        }
+        if (a instanceof Observation.Colour x && b instanceof Observation.Colour y) {
+            return x.light() == y.light() && x.film().equals(y.film());
+        }
+        if (a instanceof Observation.PartReads x && b instanceof Observation.PartReads y) {
+            return x.by().equals(y.by());
+        }
+        if (a instanceof Observation.SourceReads x && b instanceof Observation.SourceReads y) {
+            return x.by().equals(y.by());
+        }
+        if (a instanceof Observation.File x && b instanceof Observation.File y) {
+            return x.level() == y.level() && x.state() == y.state() && x.bite() == y.bite();
+        }
+        return a.equals(b);
+    }
+}
