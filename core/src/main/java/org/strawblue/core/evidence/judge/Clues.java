@@ -88,8 +88,7 @@ final class Clues {
 
     /** P(dry) = Φ((r − 8 − T)/s), P(slick) = Φ((T − r − 4)/s), s = √((0.0058 r)² + 3²), r and T in degrees. */
     private static Choice crayon(Observation.Crayon o) {
-        double spread = Math.hypot(
-                Looks.number("melt-share") * (o.rating() - ZERO), Looks.kelvin("melt-judged"));
+        double spread = Math.hypot(Looks.number("melt-share") * (o.rating() - ZERO), Looks.kelvin("melt-judged"));
         double below = Looks.kelvin("melt-below");
         double above = Looks.kelvin("melt-above");
         return new Choice(
@@ -106,8 +105,7 @@ final class Clues {
             org.strawblue.core.quantity.Units.of(Dimension.TEMPERATURE, "°C").toSi(0);
 
     private static Measured infrared(Observation.Infrared o) {
-        double own = Math.max(
-                Looks.kelvin("gun-least"), Looks.number("gun-share") * Math.abs(o.reading() - ZERO));
+        double own = Math.max(Looks.kelvin("gun-least"), Looks.number("gun-share") * Math.abs(o.reading() - ZERO));
         double spread = Math.hypot(own, Looks.kelvin("gun-contrast"));
         Estimate usual = o.surface().emissivity();
         Distribution surface =
@@ -118,11 +116,11 @@ final class Clues {
                     double emissivity = e.influence(Influence.GUN_EMISSIVITY, i);
                     if (o.surface() != Surface.BRIGHT) {
                         // another surface: as far to its own side as this history's bright one is
-                        emissivity = surface.at(e.priors().of(Influence.GUN_EMISSIVITY).score(emissivity));
+                        emissivity = surface.at(
+                                e.priors().of(Influence.GUN_EMISSIVITY).score(emissivity));
                     }
                     double reflected = e.influence(Influence.REFLECTED, i);
-                    return InfraredReading.reads(
-                            o.setting(), kelvin(e, o.seen(), i), emissivity, reflected, reflected);
+                    return InfraredReading.reads(o.setting(), kelvin(e, o.seen(), i), emissivity, reflected, reflected);
                 },
                 spread);
     }

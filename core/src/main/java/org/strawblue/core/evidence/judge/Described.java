@@ -27,7 +27,8 @@ public final class Described {
             return o.holds() ? "The magnet that held" : "The magnet that let go";
         }
         if (seen instanceof Observation.File o) {
-            return "The file that " + word(o.bite()) + (o.state() == Observation.State.QUENCHED ? " before tempering" : "");
+            return "The file that " + word(o.bite())
+                    + (o.state() == Observation.State.QUENCHED ? " before tempering" : "");
         }
         if (seen instanceof Observation.Indent) {
             return "The comparison of dents";

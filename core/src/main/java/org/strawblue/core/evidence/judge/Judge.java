@@ -28,7 +28,7 @@ public final class Judge {
     private static final double ENOUGH = Looks.number("enough");
     private static final double CONFLICT = Looks.number("conflict");
     private static final double SAME = Looks.ALL.si("same-look", Dimension.TIME);
-    private static final int ROUNDS = 3;
+    private static final int ROUNDS = 5;
 
     private final List<Observation> all;
     private final List<Observation> counted = new ArrayList<>();
@@ -209,15 +209,17 @@ public final class Judge {
 
     private void say(List<Worth> odd, Weights weights) {
         for (Worth w : odd) {
-            findings.add(new Finding.Caution(
-                    Phrase.of(
-                            Described.of(w.observation()) + " does not fit the rest: one chance in {}.",
-                            Quantity.number(Math.round(1 / Math.max(w.surprise(), 1e-6)))),
-                    Phrase.of(
-                            "Without it the peak would be {} to {}.",
-                            Quantity.temperature(w.without().low()),
-                            Quantity.temperature(w.without().high())),
-                    Phrase.of("Look again by another means before you believe either; the interval told reaches over both.")));
+            findings.add(
+                    new Finding.Caution(
+                            Phrase.of(
+                                    Described.of(w.observation()) + " does not fit the rest: one chance in {}.",
+                                    Quantity.number(Math.round(1 / Math.max(w.surprise(), 1e-6)))),
+                            Phrase.of(
+                                    "Without it the peak would be {} to {}.",
+                                    Quantity.temperature(w.without().low()),
+                                    Quantity.temperature(w.without().high())),
+                            Phrase.of(
+                                    "Look again by another means before you believe either; the interval told reaches over both.")));
         }
         if (weights.effective() < ENOUGH / 4 && !clues.isEmpty()) {
             findings.add(new Finding.Caution(

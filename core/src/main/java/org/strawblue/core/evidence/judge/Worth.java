@@ -1,7 +1,7 @@
 package org.strawblue.core.evidence.judge;
 
-import org.strawblue.core.evidence.observe.Observation;
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.evidence.observe.Observation;
 
 /**
  * What one observation was worth.

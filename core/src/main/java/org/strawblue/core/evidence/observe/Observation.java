@@ -53,10 +53,7 @@ public sealed interface Observation {
 
         public static Colour named(ColourName name, Light light, Seen seen) {
             return new Colour(
-                    name.word(),
-                    org.strawblue.core.oxide.FilmColours.standard().band(name, light),
-                    light,
-                    seen);
+                    name.word(), org.strawblue.core.oxide.FilmColours.standard().band(name, light), light, seen);
         }
     }
 

@@ -1,0 +1,160 @@
+package org.strawblue.core.evidence.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.evidence.advice.Advice.Deed;
+import org.strawblue.core.evidence.advice.Advice.Option;
+import org.strawblue.core.evidence.judge.Judgement;
+import org.strawblue.core.evidence.judge.NextLook;
+import org.strawblue.core.history.Place;
+import org.strawblue.core.quantity.Band;
+import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.quantity.Phrase;
+import org.strawblue.core.quantity.Quantity;
+import org.strawblue.core.steel.Steel;
+import org.strawblue.core.steel.Temper;
+import org.strawblue.core.steel.Tempering;
+
+/**
+ * Weighs what could be done by its expected loss: Σ P(hardness) × cost of it, plus the cost of the work. No verdict where the
+ * hardness is too uncertain for one, or where what was seen conflicts.
+ */
+public final class Adviser {
+
+    private final Judgement judged;
+    private final Steel steel;
+    private final Band wanted;
+    private final Costs costs;
+    private final double[] hrc;
+
+    private Adviser(Judgement judged, Steel steel, Band wanted, Costs costs) {
+        this.judged = judged;
+        this.steel = steel;
+        this.wanted = wanted;
+        this.costs = costs;
+        double end = judged.ensemble().duration();
+        this.hrc = judged.ensemble().values(i -> judged.ensemble().hardness(Place.TOP, end, i));
+    }
+
+    /** @param candidates looks that could still be taken */
+    public static Optional<Advice> of(
+            Judgement judged, Steel steel, Band wanted, Costs costs, List<NextLook.Candidate> candidates) {
+        return judged.hardness().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Adviser(judged, steel, wanted, costs).advise(candidates));
+    }
+
+    private Advice advise(List<NextLook.Candidate> candidates) {
+        List<Option> options = new ArrayList<>();
+        options.add(new Option(Deed.ACCEPT, used(0), Optional.empty()));
+        temperAgain().ifPresent(options::add);
+        options.add(new Option(Deed.HARDEN_AGAIN, costs.hardenAgain() + again(), Optional.empty()));
+        options.sort(Comparator.comparingDouble(Option::loss));
+        List<NextLook> looks = NextLook.ranked(judged, hrc, candidates);
+        Optional<NextLook> best = looks.stream().filter(l -> l.gain() > 0.05).findFirst();
+        List<Finding> findings = new ArrayList<>();
+        Estimate told = judged.hardness().orElseThrow();
+        double most = wanted.width() + Costs.ALL.si("refuse-beyond", Dimension.HARDNESS);
+        boolean wide = told.high() - told.low() > most;
+        boolean sure = chance(Double.NEGATIVE_INFINITY, wanted.low(), 0) > SURE
+                || chance(wanted.high(), Double.POSITIVE_INFINITY, 0) > SURE;
+        if (wide && !sure) {
+            findings.add(tooWide(told, most));
+        }
+        if (judged.conflicting()) {
+            findings.add(conflict());
+        }
+        boolean refused = judged.conflicting() || wide && !sure;
+        // two deeds nearly as good as each other are told apart by a look, where one is cheap
+        boolean close = options.size() > 1
+                && options.get(1).loss() - options.get(0).loss() < costs.look() * 2
+                && best.isPresent();
+        Deed deed = refused || close ? Deed.LOOK_FIRST : options.get(0).deed();
+        return new Advice(
+                deed,
+                chance(Double.NEGATIVE_INFINITY, wanted.low(), 0),
+                chance(wanted.low(), wanted.high(), 0),
+                chance(wanted.high(), Double.POSITIVE_INFINITY, 0),
+                options,
+                best,
+                findings);
+    }
+
+    private static final double SURE = 0.9;
+
+    /** Expected cost of putting it to use, softened by so many HRC first. */
+    private double used(double softened) {
+        return costs.soft() * chance(Double.NEGATIVE_INFINITY, wanted.low(), softened)
+                + costs.hard() * chance(wanted.high(), Double.POSITIVE_INFINITY, softened);
+    }
+
+    private double chance(double from, double to, double softened) {
+        double sum = 0;
+        double all = 0;
+        for (int i = 0; i < hrc.length; i++) {
+            if (!Double.isNaN(hrc[i])) {
+                double h = hrc[i] - softened;
+                all += judged.weights().of(i);
+                sum += h >= from && h < to ? judged.weights().of(i) : 0;
+            }
+        }
+        return all > 0 ? sum / all : 0;
+    }
+
+    private double again() {
+        return (1 - Costs.ALL.number("good-again")) * costs.soft() / 2;
+    }
+
+    /** The second temper with the least expected loss: what it softens is read off the steel's own law. */
+    private Optional<Option> temperAgain() {
+        double peak = judged.peak().value();
+        double first = judged.hold().value();
+        double seconds = Costs.ALL.si("temper-time", Dimension.TIME);
+        Optional<Double> now =
+                law(List.of(new Temper(peak, Math.max(first, Tempering.times().low()))));
+        if (now.isEmpty()) {
+            return Optional.empty();
+        }
+        double step = Costs.ALL.si("temper-step", Dimension.TEMPERATURE_DIFFERENCE);
+        double most = Costs.ALL.si("temper-most", Dimension.TEMPERATURE_DIFFERENCE);
+        Option best = null;
+        for (double up = -most / 4; up <= most; up += step) {
+            Temper temper = new Temper(peak + up, seconds);
+            Optional<Double> then = law(List.of(
+                    new Temper(peak, Math.max(first, Tempering.times().low())), temper));
+            if (then.isEmpty() || now.get() - then.get() < 0) {
+                continue;
+            }
+            double loss = costs.temperAgain() + used(now.get() - then.get());
+            if (best == null || loss < best.loss() - 1e-9) {
+                best = new Option(Deed.TEMPER_AGAIN, loss, Optional.of(temper));
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private Optional<Double> law(List<Temper> tempers) {
+        return Tempering.hardness(steel, tempers).value().map(Estimate::value);
+    }
+
+    private static Finding tooWide(Estimate told, double most) {
+        return new Finding.Stop(
+                Phrase.of(
+                        "No verdict: the hardness may be anything from {} to {}.",
+                        Quantity.hardness(told.low()),
+                        Quantity.hardness(told.high())),
+                Phrase.of("That is wider than {}, the wanted band and a little more.", Quantity.hardness(most)),
+                Phrase.of("Take the look named first."));
+    }
+
+    private static Finding conflict() {
+        return new Finding.Stop(
+                Phrase.of("No verdict while what was seen conflicts."),
+                Phrase.of("One of the looks must be wrong, and which one decides what to do."),
+                Phrase.of("Look again by another means at the one that does not fit."));
+    }
+}
