@@ -42,21 +42,23 @@ final class Choice implements Clue {
         return Math.log(chance(ensemble, draw, seen));
     }
 
+    /** Lapses left out: a look is told as odd by what it should have been. */
     @Override
     public double atMost(Ensemble ensemble, int draw) {
-        double sum = 0;
-        for (int i = 0; i <= seen; i++) {
-            sum += chance(ensemble, draw, i);
-        }
-        return sum;
+        return between(ensemble, draw, 0, seen);
     }
 
     @Override
     public double atLeast(Ensemble ensemble, int draw) {
+        return between(ensemble, draw, seen, answers(ensemble) - 1);
+    }
+
+    private double between(Ensemble ensemble, int draw, int first, int last) {
+        double[] all = chances.of(ensemble, draw);
         double sum = 0;
-        for (int i = seen; i < answers(ensemble); i++) {
-            sum += chance(ensemble, draw, i);
+        for (int i = first; i <= last; i++) {
+            sum += all[i];
         }
-        return sum;
+        return Double.isNaN(sum) ? 1 : sum;
     }
 }

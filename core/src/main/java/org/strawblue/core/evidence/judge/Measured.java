@@ -10,7 +10,6 @@ import org.strawblue.core.evidence.sample.Ensemble;
 final class Measured implements Clue {
 
     private static final double DEGREES = 4;
-    private static final double LAPSE = Looks.number("lapse");
 
     /** What a history would have shown; NaN where it tells nothing. */
     @FunctionalInterface
@@ -54,11 +53,11 @@ final class Measured implements Clue {
 
     @Override
     public double atMost(Ensemble ensemble, int draw) {
-        return (1 - LAPSE) * Normal.below(off(ensemble, draw)) + LAPSE / 2;
+        return Normal.below(off(ensemble, draw));
     }
 
     @Override
     public double atLeast(Ensemble ensemble, int draw) {
-        return (1 - LAPSE) * Normal.below(-off(ensemble, draw)) + LAPSE / 2;
+        return Normal.below(-off(ensemble, draw));
     }
 }

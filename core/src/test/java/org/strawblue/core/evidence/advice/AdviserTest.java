@@ -56,7 +56,7 @@ class AdviserTest {
     @Test
     void tooHardIsTemperedAgainHotter() {
         Judgement judged = hour(180);
-        Advice advice = advice(judged, 55, 58);
+        Advice advice = advice(judged, 52, 58);
         assertThat(advice.deed()).isEqualTo(Advice.Deed.TEMPER_AGAIN);
         assertThat(advice.options().get(0).temper().orElseThrow().kelvin())
                 .isGreaterThan(judged.peak().value());
