@@ -4,11 +4,13 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
+import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.heat.SteelProperties;
 import org.strawblue.core.heat.course.Course;
@@ -63,14 +65,17 @@ public final class Ensemble {
     }
 
     /**
-     * Draws histories.
+     * Draws histories; refused where the fast model may not be asked.
      *
      * @param n how many; 5,000 tell an 80 % interval's ends to a few hundredths of its width
      * @param asked times [s] from the start at which something was seen: kept exactly, others are read between moments
      */
-    public static Ensemble draw(
+    public static Answer<Ensemble> draw(
             Course course, Optional<Steel> steel, Priors priors, int n, long seed, double... asked) {
-        return new Ensemble(course, steel, priors, Scores.latin(n, seed), seed, Moments.of(course, asked));
+        Answer<Course> within = Answer.of(course, Reduced.findings(course));
+        return within.stopped()
+                ? Answer.refused(within.findings())
+                : within.map(c -> new Ensemble(c, steel, priors, Scores.latin(n, seed), seed, Moments.of(c, asked)));
     }
 
     private void run(int draw) {
@@ -168,7 +173,8 @@ public final class Ensemble {
     }
 
     private Strand strand(Place place) {
-        return strands.getOrDefault(place, strands.get(Place.TOP));
+        Strand kept = strands.get(place);
+        return kept == null ? Objects.requireNonNull(strands.get(Place.TOP)) : kept;
     }
 
     private double typicalHold() {

@@ -1,5 +1,7 @@
 package org.strawblue.core.heat.course;
 
+import java.util.List;
+import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.heat.SteelProperties;
 
 /**
@@ -31,6 +33,12 @@ public record Reduced(double slowness) {
     /** One standard deviation of the rise above the start against the full model, as a share of it [1]. */
     public static double levelError() {
         return Air.FAST.number("error-level");
+    }
+
+    /** Why the fast model may not be asked of a course, and what to mind where it may. */
+    public static List<Finding> findings(Course course) {
+        List<Finding> stops = FastLimits.stops(course);
+        return stops.isEmpty() ? FastLimits.cautions(course) : stops;
     }
 
     /** Temperatures at times [s] that rise and do not outlast the course. */
