@@ -11,6 +11,7 @@ import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.evidence.observe.Observation;
 import org.strawblue.core.evidence.sample.Ensemble;
 import org.strawblue.core.evidence.sample.Weights;
+import org.strawblue.core.heat.course.Reduced;
 import org.strawblue.core.history.Place;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
@@ -69,6 +70,7 @@ public final class Judge {
     }
 
     private Judgement judged() {
+        findings.addAll(Reduced.findings(ensemble.course()));
         Estimate before = peak(ensemble, ensemble.weights());
         all.forEach(this::count);
         if (!clues.isEmpty()) {

@@ -39,14 +39,13 @@ record Conditions(Priors priors, double[] z) {
 
     private Setting of(Setting stated) {
         if (stated instanceof Setting.OnPlate s) {
-            return new Setting.OnPlate(
-                    shifted(s.plate(), value(PLATE_OFFSET)),
-                    times(s.gap(), CONTACT_GAP),
-                    odds(s.emissivity(), PART_EMISSIVITY),
-                    odds(s.roomShare(), ROOM_SHARE),
-                    times(s.filmFactor(), FILM_FACTOR),
-                    s.room(),
-                    s.covered());
+            return on(s);
+        }
+        if (stated instanceof Setting.OnSaggingPlate s) {
+            return new Setting.OnSaggingPlate(on(s.on()), s.capacity(), s.recovery());
+        }
+        if (stated instanceof Setting.Partly s) {
+            return new Setting.Partly(of(s.there()), s.from(), s.to(), of(s.elsewhere()));
         }
         if (stated instanceof Setting.InOven s) {
             return new Setting.InOven(
@@ -66,6 +65,17 @@ record Conditions(Priors priors, double[] z) {
         return stated instanceof Setting.AsLogged s
                 ? new Setting.AsLogged(shifted(s.log(), value(SENSOR_OFFSET)))
                 : open(stated);
+    }
+
+    private Setting.OnPlate on(Setting.OnPlate s) {
+        return new Setting.OnPlate(
+                shifted(s.plate(), value(PLATE_OFFSET)),
+                times(s.gap(), CONTACT_GAP),
+                odds(s.emissivity(), PART_EMISSIVITY),
+                odds(s.roomShare(), ROOM_SHARE),
+                times(s.filmFactor(), FILM_FACTOR),
+                s.room(),
+                s.covered());
     }
 
     private Setting open(Setting stated) {
@@ -112,7 +122,10 @@ record Conditions(Priors priors, double[] z) {
     }
 
     private static Set<Influence> acting(Setting setting) {
-        if (setting instanceof Setting.OnPlate) {
+        if (setting instanceof Setting.Partly s) {
+            return acting(s.there());
+        }
+        if (setting instanceof Setting.OnPlate || setting instanceof Setting.OnSaggingPlate) {
             return EnumSet.of(CONTACT_GAP, PLATE_OFFSET, ROOM_SHARE, PART_EMISSIVITY, FILM_FACTOR);
         }
         if (setting instanceof Setting.InOven) {

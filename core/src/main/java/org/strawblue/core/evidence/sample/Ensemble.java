@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
-import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.heat.SteelProperties;
 import org.strawblue.core.heat.course.Course;
@@ -65,17 +64,14 @@ public final class Ensemble {
     }
 
     /**
-     * Draws histories; refused where the fast model may not be asked.
+     * Draws histories. Whether the fast model may be asked of this course, {@link Reduced#findings} tells.
      *
      * @param n how many; 5,000 tell an 80 % interval's ends to a few hundredths of its width
      * @param asked times [s] from the start at which something was seen: kept exactly, others are read between moments
      */
-    public static Answer<Ensemble> draw(
+    public static Ensemble draw(
             Course course, Optional<Steel> steel, Priors priors, int n, long seed, double... asked) {
-        Answer<Course> within = Answer.of(course, Reduced.findings(course));
-        return within.stopped()
-                ? Answer.refused(within.findings())
-                : within.map(c -> new Ensemble(c, steel, priors, Scores.latin(n, seed), seed, Moments.of(c, asked)));
+        return new Ensemble(course, steel, priors, Scores.latin(n, seed), seed, Moments.of(course, asked));
     }
 
     private void run(int draw) {

@@ -54,6 +54,13 @@ final class FastLimits {
         return lag <= Air.FAST.number("keeps-pace") ? List.of() : List.of(lags());
     }
 
+    private static Finding local() {
+        return new Finding.Stop(
+                Phrase.of("A part heated in one stretch is beyond the fast model."),
+                Phrase.of("It takes the part as one; heat that runs along it is left out."),
+                Phrase.of("Ask the full model; take evidence from the stretch itself."));
+    }
+
     private static Finding lags() {
         return new Finding.Caution(
                 Phrase.of("The inside of this part does not keep pace with its surface."),
@@ -70,6 +77,12 @@ final class FastLimits {
     }
 
     private static Stream<Finding> stops(Setting setting) {
+        if (setting instanceof Setting.Partly) {
+            return Stream.of(local());
+        }
+        if (setting instanceof Setting.OnSaggingPlate sagging) {
+            return stops(sagging.on());
+        }
         return setting instanceof Setting.InFlame flame
                 ? Stream.of(GAS.check(flame.gas()), PART.check(flame.room())).flatMap(Optional::stream)
                 : DoubleStream.of(temperatures(setting)).boxed().flatMap(t -> PART.check(t).stream());

@@ -20,10 +20,10 @@ final class FlatPlate implements Surroundings {
     private double under;
     private double over;
 
-    FlatPlate(Setting.OnPlate setting, Section section) {
+    FlatPlate(Setting.OnPlate setting, Section section, Tent tent) {
         this.setting = setting;
         this.section = section;
-        this.tent = new Tent(setting);
+        this.tent = tent;
         this.sides = section.surface() - 2 * section.base();
         double perimeter = sides / section.height();
         this.reach = section.base() / perimeter;
@@ -43,6 +43,7 @@ final class FlatPlate implements Surroundings {
         double radiation = setting.emissivity() * Air.radiation(top, tent.walls);
         double loss = convection * (tent.air - top) + radiation * (tent.walls - top);
         flow.heat = section.base() * (base + loss) + sides * loss;
+        tent.give(section.base() * base);
         flow.slope = section.base() * baseFilm + (section.base() + sides) * (convection + radiation);
         under = (2 * base - loss) * depth;
         over = (2 * loss - base) * depth;

@@ -29,10 +29,10 @@ final class LinePlate implements Surroundings {
     private final double stored;
     private double under;
 
-    LinePlate(Setting.OnPlate setting, Section section) {
+    LinePlate(Setting.OnPlate setting, Section section, Tent tent) {
         this.setting = setting;
         this.section = section;
-        this.tent = new Tent(setting);
+        this.tent = tent;
         double ratio = setting.gap() / section.radius();
         double wedge = 2 * Math.PI / acosh(1 + ratio);
         double[] lost = blend(setting.gap(), section.radius());
@@ -64,6 +64,7 @@ final class LinePlate implements Surroundings {
                 * Air.aboutBar(2 * section.radius(), kelvin, tent.air);
         double fromLine = line * (tent.hot - kelvin);
         flow.heat = fromLine + below * (tent.hot - kelvin) + above * (tent.walls - kelvin) + air * (tent.air - kelvin);
+        tent.give(fromLine + below * (tent.hot - kelvin));
         flow.slope = line + below + above + air;
         double perMetre = 1 / (k * metres);
         double held = stored * flow.heat * perMetre;

@@ -36,8 +36,32 @@ record Section(
         if (shape instanceof PartShape.SquareBar bar) {
             return flat(bar.side(), bar.side(), bar.length(), bar.side() / 8, bar.side() / 8);
         }
+        if (shape instanceof PartShape.SteppedPin pin) {
+            return stepped(pin);
+        }
         PartShape.Flat flat = (PartShape.Flat) shape;
         return flat(flat.thickness(), flat.width(), flat.length(), flat.thickness() / 6, flat.thickness() / 12);
+    }
+
+    /** As a bar of the same length and volume, with the surface it has. */
+    private static Section stepped(PartShape.SteppedPin pin) {
+        double area = pin.pieces().stream()
+                        .mapToDouble(p -> p.diameter() * p.diameter() * p.length())
+                        .sum()
+                * Math.PI
+                / 4
+                / pin.length();
+        Section bar = round(Math.sqrt(area / Math.PI), 0, pin.length());
+        return new Section(
+                bar.volume,
+                bar.volume / pin.volumeOverSurface(),
+                0,
+                bar.line,
+                bar.radius,
+                bar.wall,
+                bar.height,
+                bar.surfaceDepth,
+                bar.coreDepth);
     }
 
     private static Section round(double outside, double inside, double length) {

@@ -17,14 +17,24 @@ final class Tent {
     double air;
     double walls;
 
-    Tent(Setting.OnPlate setting) {
+    private final double capacity;
+    private final double recovery;
+    private double last;
+    private double given;
+    private double sag;
+
+    /** @param capacity of a plate that the part cools [J/K], 0 where it does not; {@code recovery} [W/K] */
+    Tent(Setting.OnPlate setting, double capacity, double recovery) {
         this.setting = setting;
+        this.capacity = capacity;
+        this.recovery = recovery;
         this.plate = new LogReader(setting.plate());
     }
 
     /** Sets plate, air and walls [K] for a time [s] in the setting. */
     void at(double seconds) {
-        hot = plate.at(seconds);
+        sink(seconds);
+        hot = plate.at(seconds) - sag;
         double rise = hot - setting.room();
         if (setting.covered()) {
             air = setting.room() + SHARE * (1 - Math.exp(-seconds / TIME)) * rise;
@@ -32,6 +42,20 @@ final class Tent {
         } else {
             air = setting.room() + setting.roomShare() * rise;
             walls = setting.room();
+        }
+    }
+
+    /** Notes what the part takes from the plate [W] from here on. */
+    void give(double watts) {
+        given = watts;
+    }
+
+    /** C ds/dt = Q − r s, s the sag. */
+    private void sink(double seconds) {
+        if (capacity > 0 && seconds > last) {
+            double rest = given / recovery;
+            sag = rest + (sag - rest) * Math.exp(-(seconds - last) * recovery / capacity);
+            last = seconds;
         }
     }
 }

@@ -39,8 +39,8 @@ class AdviserTest {
     }
 
     private static Advice advice(Judgement judged, double low, double high) {
-        NextLook.Candidate file = new NextLook.Candidate(
-                new Observation.File(60, true, Bite.BITES, State.TEMPERED, Seen.SOME_TIME), 0.5);
+        NextLook.Candidate file =
+                new NextLook.Candidate(new Observation.File(60, true, Bite.BITES, State.TEMPERED, Seen.SOME_TIME), 0.5);
         return Adviser.of(judged, O1, new Band(Dimension.HARDNESS, low, high), Costs.usual(), List.of(file))
                 .orElseThrow();
     }
@@ -77,7 +77,8 @@ class AdviserTest {
 
     @Test
     void noVerdictWhereHardnessIsTooUncertain() {
-        Judgement judged = Judge.of(Situation.unknownHeat(java.util.OptionalDouble.of(3600), Optional.of(O1)), List.of());
+        Judgement judged =
+                Judge.of(Situation.unknownHeat(java.util.OptionalDouble.of(3600), Optional.of(O1)), List.of());
         Advice advice = advice(judged, 57, 58);
         assertThat(advice.deed()).isEqualTo(Advice.Deed.LOOK_FIRST);
         assertThat(advice.findings()).isNotEmpty();

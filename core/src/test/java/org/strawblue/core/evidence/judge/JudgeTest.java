@@ -66,8 +66,8 @@ class JudgeTest {
     /** The same looks at a heat of which nothing else is known: one standard deviation below 6 K, as in the research (5.3 K). */
     @Test
     void fiveWeakLooksAloneAreNearlyAsNarrow() {
-        Judgement judged = Judge.of(
-                Situation.unknownHeat(OptionalDouble.of(END), Optional.of(Steel.ofGrade("W1"))), five());
+        Judgement judged =
+                Judge.of(Situation.unknownHeat(OptionalDouble.of(END), Optional.of(Steel.ofGrade("W1"))), five());
         assertThat((judged.peak().high() - judged.peak().low()) / 2 / 1.2816).isLessThan(6);
         double[] ninety = ninety(judged);
         assertThat(277 + ZERO).isBetween(ninety[0], ninety[1]);
@@ -109,7 +109,8 @@ class JudgeTest {
         Judgement judged = Judge.of(bar(), looks);
         assertThat(judged.odd()).extracting(Worth::observation).contains(looks.get(5));
         assertThat(judged.findings())
-                .anyMatch(f -> f instanceof Finding.Caution && f.what().template().contains("does not fit"));
+                .anyMatch(
+                        f -> f instanceof Finding.Caution && f.what().template().contains("does not fit"));
         assertThat(judged.peak().low()).isLessThan(288 + ZERO);
     }
 
@@ -131,7 +132,8 @@ class JudgeTest {
         Situation situation = seed % 2 == 0
                 ? new Situation(bar().course(), bar().steel(), Priors.usual(), 400, seed)
                 : new Situation(
-                        Situation.unknownHeat(OptionalDouble.empty(), Optional.empty()).course(),
+                        Situation.unknownHeat(OptionalDouble.empty(), Optional.empty())
+                                .course(),
                         Optional.empty(),
                         Priors.usual(),
                         400,
