@@ -26,7 +26,7 @@ import org.strawblue.core.quantity.Quantity;
  */
 public final class Conduction {
 
-    private static final double TOLERANCE = 0.001;
+    private static final double TOLERANCE = 0.01;
     private static final int MOST_STEPS = 60_000;
     private static final int FRAMES = 12;
     private static final double WITHIN = Air.FIGURES.si("within", Dimension.TEMPERATURE_DIFFERENCE);

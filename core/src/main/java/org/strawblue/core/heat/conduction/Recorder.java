@@ -70,9 +70,9 @@ final class Recorder implements Rosenbrock.Listener {
     }
 
     @Override
-    public void step(double from, double to, double[] y0, double[] rate0, double[] y1, double[] rate1) {
+    public void step(double from, double to, double[] y0, double[] y1, Rosenbrock.Between between) {
         double h = to - from;
-        hermite(1.0 / 2, h, y0, rate0, y1, rate1);
+        between.at(1.0 / 2, middle);
         double first = flow.rate(from, y0, scratch);
         double half = flow.rate(from + h / 2, middle, scratch);
         double last = flow.rate(to, y1, scratch);
@@ -80,12 +80,12 @@ final class Recorder implements Rosenbrock.Listener {
         exchanged += h * (Math.abs(first) + 4 * Math.abs(half) + Math.abs(last)) / 6;
         int pieces = pieces(y0, y1);
         for (int k = 1; k < pieces; k++) {
-            hermite((double) k / pieces, h, y0, rate0, y1, rate1);
+            between.at((double) k / pieces, middle);
             note(start + from + h * k / pieces, middle);
         }
         note(start + to, y1);
         while (nextFrame <= start + to + 1e-9) {
-            hermite(Math.min(1, (nextFrame - start - from) / h), h, y0, rate0, y1, rate1);
+            between.at(Math.min(1, (nextFrame - start - from) / h), middle);
             frames.add(frame(nextFrame, middle));
             nextFrame += frameEvery;
         }
@@ -97,16 +97,6 @@ final class Recorder implements Rosenbrock.Listener {
             most = Math.max(most, Math.abs(SteelHeat.kelvin(y1[node]) - SteelHeat.kelvin(y0[node])));
         }
         return Math.max(LEAST, Math.min(MOST, (int) Math.ceil(most / RISE)));
-    }
-
-    /** The state between two steps, by both states and their rates. */
-    private void hermite(double s, double h, double[] y0, double[] r0, double[] y1, double[] r1) {
-        double a = s * s * (3 - 2 * s);
-        double b = s * (1 - s) * (1 - s) * h;
-        double c = s * s * (s - 1) * h;
-        for (int i = 0; i < middle.length; i++) {
-            middle[i] = y0[i] + a * (y1[i] - y0[i]) + b * r0[i] + c * r1[i];
-        }
     }
 
     private void note(double seconds, double[] y) {

@@ -19,6 +19,7 @@ final class Rosenbrock {
     private static final double[][] C = new double[STAGES][STAGES];
     private static final double[] ALPHA = new double[STAGES];
     private static final double[] D = new double[STAGES];
+    private static final double[][] DENSE = new double[2][STAGES - 1];
     private static final double GAMMA;
 
     static {
@@ -33,14 +34,24 @@ final class Rosenbrock {
             ALPHA[i] = figures.getOrDefault("t" + (i + 1), 0.0);
             D[i] = figures.getOrDefault("d" + (i + 1), 0.0);
         }
+        for (int i = 0; i < STAGES - 1; i++) {
+            DENSE[0][i] = figures.getOrDefault("e1" + (i + 1), 0.0);
+            DENSE[1][i] = figures.getOrDefault("e2" + (i + 1), 0.0);
+        }
         // the last two stages are at the end of the step: all of the fifth, and what it adds, and the sixth
         ALPHA[4] = 1;
         ALPHA[5] = 1;
     }
 
-    /** What is told of each step taken. */
+    /** What is told of each step taken, while its stages are still there to be asked between its ends. */
     interface Listener {
-        void step(double from, double to, double[] y0, double[] rate0, double[] y1, double[] rate1);
+        void step(double from, double to, double[] y0, double[] y1, Between between);
+    }
+
+    /** The state within the step just taken. */
+    interface Between {
+        /** @param share of the step, 0 to 1 */
+        void at(double share, double[] into);
     }
 
     private final HeatFlow flow;
@@ -51,7 +62,6 @@ final class Rosenbrock {
     private final double[] stage;
     private final double[] rate;
     private final double[] next;
-    private final double[] nextRate;
     private final double[] drift;
 
     /** @param tolerance of one step [K] */
@@ -64,7 +74,6 @@ final class Rosenbrock {
         this.stage = new double[n];
         this.rate = new double[n];
         this.next = new double[n];
-        this.nextRate = new double[n];
         this.drift = new double[n];
     }
 
@@ -83,10 +92,8 @@ final class Rosenbrock {
                 error = tried(t, y, h);
             }
             double end = to - (t + h) < h * 1e-9 ? to : t + h;
-            flow.rate(end, next, nextRate);
-            listener.step(t, end, y, rate, next, nextRate);
+            listener.step(t, end, y, next, (share, into) -> between(share, y, into));
             System.arraycopy(next, 0, y, 0, n);
-            System.arraycopy(nextRate, 0, rate, 0, n);
             t = end;
             steps++;
             if (steps >= most) {
@@ -146,6 +153,19 @@ final class Rosenbrock {
             sum += last[i] * last[i];
         }
         return Math.sqrt(sum / n) / tolerance;
+    }
+
+    /** y = (1 − s) y₀ + s [y₁ + (1 − s) (Σ e₁ᵢ uᵢ + s Σ e₂ᵢ uᵢ)], of order 3 and damped as the step itself is. */
+    private void between(double s, double[] y, double[] into) {
+        for (int i = 0; i < n; i++) {
+            double level = 0;
+            double slope = 0;
+            for (int j = 0; j < STAGES - 1; j++) {
+                level += DENSE[0][j] * u[j][i];
+                slope += DENSE[1][j] * u[j][i];
+            }
+            into[i] = (1 - s) * y[i] + s * (next[i] + (1 - s) * (level + s * slope));
+        }
     }
 
     private void argument(int s, double[] y) {

@@ -125,6 +125,23 @@ class ConductionTest {
         assertThat(fine).isLessThan(0.02).isLessThan(coarse + 1e-9);
     }
 
+    /** A few long steps on a cold bar: what is read between their ends is no wilder than the ends. */
+    @Test
+    void readsBetweenStepsAsWellAsAtTheirEnds() {
+        Setting.OnPlate on = Setting.OnPlate.steady(563.15, 2e-5, 0.2, 0.3, ROOM);
+        Course course = new Course(new PartShape.RoundBar(0.012, 1), ROOM, List.of(new Spell(on, 600)));
+        CourseRun exact = Conduction.run(course, Fineness.USUAL, 1e-6).value().orElseThrow();
+        CourseRun coarse = Conduction.run(course, Fineness.USUAL, 3e-2).value().orElseThrow();
+        assertThat(coarse.steps()).isLessThan(exact.steps() / 3);
+        for (Place place : List.of(Place.UNDERSIDE, Place.TOP)) {
+            Trace fine = exact.history().at(place).orElseThrow();
+            Trace few = coarse.history().at(place).orElseThrow();
+            for (int second = 1; second <= 600; second++) {
+                assertThat(Surroundings.value(few, second)).isCloseTo(Surroundings.value(fine, second), within(0.15));
+            }
+        }
+    }
+
     @Test
     void coverBringsBarCloserToPlate() {
         Setting.OnPlate bare = Setting.OnPlate.steady(563.15, 2e-5, 0.2, 0.3, ROOM);
