@@ -17,10 +17,10 @@ public record Priors(Map<Influence, Prior> all) {
     public record Prior(Distribution distribution, Basis basis) {}
 
     public Priors {
-        all = Map.copyOf(new EnumMap<>(all));
         if (all.size() != Influence.values().length) {
             throw new IllegalArgumentException("something must be believed of every influence");
         }
+        all = Map.copyOf(all);
     }
 
     /** What is usual in small shops, from {@code influences.csv}. */
