@@ -12,14 +12,14 @@ final class Band {
     final int width;
     private final int row;
     private final double[] a;
-    private final double[] pivotRow;
+    private final double[] inverse;
 
     Band(int size, int width) {
         this.size = size;
         this.width = width;
         this.row = 2 * width + 1;
         this.a = new double[size * row];
-        this.pivotRow = new double[width];
+        this.inverse = new double[size];
     }
 
     void clear() {
@@ -40,29 +40,60 @@ final class Band {
         }
     }
 
-    /** Replaces the matrix by its factors L and U. */
+    /** Replaces the matrix by its factors L and U, row by row, four pivots at a time. */
     void factorise() {
         for (int i = 0; i < size; i++) {
-            int pivot = i * row + width;
-            double inverse = 1 / a[pivot];
-            int last = Math.min(size - 1, i + width);
-            int columns = last - i;
-            System.arraycopy(a, pivot + 1, pivotRow, 0, columns);
-            for (int r = i + 1; r <= last; r++) {
-                int at = r * row + width - (r - i);
-                double factor = a[at] * inverse;
-                a[at] = factor;
-                if (factor != 0) {
-                    subtract(at + 1, factor, columns);
-                }
+            int here = i * row + width - i;
+            int k = Math.max(0, i - width);
+            for (; k + 4 <= i; k += 4) {
+                eliminateFour(here, k);
             }
+            for (; k < i; k++) {
+                eliminate(here, k);
+            }
+            inverse[i] = 1 / a[here + i];
         }
     }
 
-    /** The pivot's row lies apart, so that the loop may run on several entries at once. */
-    private void subtract(int at, double factor, int columns) {
-        for (int c = 0; c < columns; c++) {
-            a[at + c] -= factor * pivotRow[c];
+    private void eliminate(int here, int k) {
+        double factor = a[here + k] * inverse[k];
+        a[here + k] = factor;
+        int pivot = k * row + width - k;
+        int last = Math.min(size - 1, k + width);
+        for (int c = k + 1; c <= last; c++) {
+            a[here + c] -= factor * a[pivot + c];
+        }
+    }
+
+    /** Rows k to k + 3 at once: each entry of the row is fetched and put back once for four. */
+    private void eliminateFour(int here, int k) {
+        int first = k * row + width - k;
+        int second = first + row - 1;
+        int third = second + row - 1;
+        int fourth = third + row - 1;
+        double f = a[here + k] * inverse[k];
+        double g = (a[here + k + 1] - f * a[first + k + 1]) * inverse[k + 1];
+        double p = (a[here + k + 2] - f * a[first + k + 2] - g * a[second + k + 2]) * inverse[k + 2];
+        double q = (a[here + k + 3] - f * a[first + k + 3] - g * a[second + k + 3] - p * a[third + k + 3])
+                * inverse[k + 3];
+        a[here + k] = f;
+        a[here + k + 1] = g;
+        a[here + k + 2] = p;
+        a[here + k + 3] = q;
+        int last = Math.min(size - 1, k + width);
+        for (int c = k + 4; c <= last; c++) {
+            a[here + c] -= f * a[first + c] + g * a[second + c] + (p * a[third + c] + q * a[fourth + c]);
+        }
+        // the rows end one after the other
+        beyond(here, second, g, last + 1, k + 1);
+        beyond(here, third, p, last + 1, k + 2);
+        beyond(here, fourth, q, last + 1, k + 3);
+    }
+
+    private void beyond(int here, int pivot, double factor, int from, int k) {
+        int last = Math.min(size - 1, k + width);
+        for (int c = from; c <= last; c++) {
+            a[here + c] -= factor * a[pivot + c];
         }
     }
 
@@ -75,7 +106,7 @@ final class Band {
         for (int i = size - 1; i >= 0; i--) {
             int at = i * row + width - i;
             int to = Math.min(size, i + width + 1);
-            b[i] = (b[i] - product(at, b, i + 1, to)) / a[at + i];
+            b[i] = (b[i] - product(at, b, i + 1, to)) * inverse[i];
         }
     }
 

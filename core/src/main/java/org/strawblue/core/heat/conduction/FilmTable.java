@@ -22,7 +22,7 @@ final class FilmTable {
     }
 
     double at(double kelvin) {
-        double at = (kelvin - FROM) / STEP;
+        double at = (kelvin - FROM) * (1 / STEP);
         int i = Math.max(0, Math.min(LAST - 1, (int) at));
         double share = Math.max(0, Math.min(1, at - i));
         return coefficient[i] + share * (coefficient[i + 1] - coefficient[i]);

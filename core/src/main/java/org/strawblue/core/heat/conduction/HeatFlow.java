@@ -21,7 +21,12 @@ final class HeatFlow {
     private final double[] plateView;
     private final double[] wallArea;
     private final double[] filmArea;
-    private final Zone[] zone;
+    private final int[] node;
+    private final double[] depth;
+    private final double[] constriction;
+    private final int[] zone;
+    private final double[] gas;
+    private final double[] wallsFourth;
 
     private final double[] kelvin;
     private final double[] potential;
@@ -41,7 +46,12 @@ final class HeatFlow {
         this.plateView = new double[n];
         this.wallArea = new double[n];
         this.filmArea = new double[n];
-        this.zone = new Zone[n];
+        this.node = new int[n];
+        this.depth = new double[n];
+        this.constriction = new double[n];
+        this.zone = new int[n];
+        this.gas = new double[surroundings.zones().size()];
+        this.wallsFourth = new double[gas.length];
         this.kelvin = new double[nodes];
         this.potential = new double[nodes];
         this.power = new double[nodes];
@@ -52,7 +62,10 @@ final class HeatFlow {
 
     private void expose(int p, Mesh.Patch patch) {
         boolean inside = patch.viewOfPlate() < 0;
-        zone[p] = surroundings.zones().get(0);
+        node[p] = patch.node();
+        depth[p] = patch.depth();
+        constriction[p] = patch.constriction();
+        double emissivity = surroundings.zones().get(0).emissivity();
         double area = patch.area();
         if (surroundings.on().isPresent()) {
             double nearest = surroundings.on().get().gap();
@@ -62,17 +75,17 @@ final class HeatFlow {
             double near = inside ? 1 : 1 / (1 + Math.pow(height / BLEND, 4));
             gap[p] = patch.gapLength().at(nearest);
             plateView[p] = area * view * surroundings.plateExchange() * (inside ? 0 : 1);
-            wallArea[p] = inside ? 0 : area * (1 - view) * zone[p].emissivity();
+            wallArea[p] = inside ? 0 : area * (1 - view) * emissivity;
             filmArea[p] = area * (1 - near);
         } else {
-            wallArea[p] = area * zone[p].emissivity();
+            wallArea[p] = area * emissivity;
             filmArea[p] = area;
         }
         if (surroundings.zones().size() == 2) {
             double middle = (patch.from() + patch.to()) / 2;
             boolean there = middle >= surroundings.from() && middle < surroundings.to();
-            zone[p] = surroundings.zones().get(there ? 0 : 1);
-            wallArea[p] = area * zone[p].emissivity();
+            zone[p] = there ? 0 : 1;
+            wallArea[p] = area * surroundings.zones().get(zone[p]).emissivity();
         }
     }
 
@@ -86,7 +99,7 @@ final class HeatFlow {
     }
 
     int bandwidth() {
-        return rows;
+        return rows == nodes ? 1 : rows;
     }
 
     boolean steady() {
@@ -110,14 +123,16 @@ final class HeatFlow {
         }
         conduct();
         double plate = plate(t, y);
+        around(t);
+        double plateFourth = fourth(plate);
         double total = 0;
         double fromPlate = 0;
         for (int p = 0; p < gap.length; p++) {
-            int node = mesh.patches()[p].node();
-            double in = fromPlate(p, kelvin[node], plate);
+            double here = kelvin[node[p]];
+            double in = fromPlate(p, here, plate, plateFourth);
             fromPlate += in;
-            in += fromAround(p, t, kelvin[node]);
-            power[node] += in;
+            in += fromAround(p, here);
+            power[node[p]] += in;
             total += in;
         }
         for (int i = 0; i < nodes; i++) {
@@ -128,6 +143,15 @@ final class HeatFlow {
                     (surroundings.recovery() * (surroundings.plate(t) - plate) - fromPlate) / surroundings.capacity();
         }
         return total;
+    }
+
+    /** What the zones are at now. */
+    private void around(double t) {
+        for (int z = 0; z < gas.length; z++) {
+            Zone around = surroundings.zones().get(z);
+            gas[z] = around.gas().applyAsDouble(t);
+            wallsFourth[z] = fourth(around.walls().applyAsDouble(t));
+        }
     }
 
     private double plate(double t, double[] y) {
@@ -152,32 +176,27 @@ final class HeatFlow {
     }
 
     /** [W] from the plate through the gap and by radiation. */
-    private double fromPlate(int p, double t, double plate) {
+    private double fromPlate(int p, double t, double plate, double plateFourth) {
         double power = 0;
         if (gap[p] != 0) {
             double conductance = Air.conductivity((plate + t) / 2) * gap[p];
-            double constriction = mesh.patches()[p].constriction();
-            if (constriction != 0) {
-                conductance /= 1 + conductance * constriction / SteelProperties.conductivity(t);
+            if (constriction[p] != 0) {
+                conductance /= 1 + conductance * constriction[p] / SteelProperties.conductivity(t);
             }
             power += conductance * (plate - t);
         }
         if (plateView[p] != 0) {
-            power += plateView[p] * SIGMA * (fourth(plate) - fourth(t));
+            power += plateView[p] * SIGMA * (plateFourth - fourth(t));
         }
         return power;
     }
 
     /** [W] from air, walls, flame or bath. */
-    private double fromAround(int p, double time, double t) {
-        Zone around = zone[p];
-        double film = around.film().at(t);
-        double power = filmArea[p] * film * (around.gas().applyAsDouble(time) - t);
-        if (wallArea[p] != 0) {
-            power += wallArea[p] * SIGMA * (fourth(around.walls().applyAsDouble(time)) - fourth(t));
-        }
-        double depth = mesh.patches()[p].depth();
-        return depth == 0 ? power : power / (1 + film * depth / SteelProperties.conductivity(t));
+    private double fromAround(int p, double t) {
+        int z = zone[p];
+        double film = surroundings.zones().get(z).film().at(t);
+        double power = filmArea[p] * film * (gas[z] - t) + wallArea[p] * SIGMA * (wallsFourth[z] - fourth(t));
+        return depth[p] == 0 ? power : power / (1 + film * depth[p] / SteelProperties.conductivity(t));
     }
 
     private static double fourth(double t) {
@@ -197,19 +216,21 @@ final class HeatFlow {
         java.util.Arrays.fill(plateRow, 0);
         java.util.Arrays.fill(plateColumn, 0);
         double plate = plate(t, y);
+        around(t);
+        double plateFourth = fourth(plate);
         double loss = surroundings.recovery();
         for (int p = 0; p < gap.length; p++) {
-            int node = mesh.patches()[p].node();
-            double here = kelvin[node];
-            double slope = SteelHeat.kelvinSlope(y[node]);
-            double given = fromPlate(p, here, plate);
-            double byPart = (fromPlate(p, here + NUDGE, plate) - given) / NUDGE;
-            double byAround = (fromAround(p, t, here + NUDGE) - fromAround(p, t, here)) / NUDGE;
-            band.add(node, node, (byPart + byAround) * slope / capacity[node]);
+            int i = node[p];
+            double here = kelvin[i];
+            double slope = SteelHeat.kelvinSlope(y[i]);
+            double given = fromPlate(p, here, plate, plateFourth);
+            double byPart = (fromPlate(p, here + NUDGE, plate, plateFourth) - given) / NUDGE;
+            double byAround = (fromAround(p, here + NUDGE) - fromAround(p, here)) / NUDGE;
+            band.add(i, i, (byPart + byAround) * slope / capacity[i]);
             if (surroundings.sags()) {
-                double byPlate = (fromPlate(p, here, plate + NUDGE) - given) / NUDGE;
-                plateColumn[node] += byPlate / capacity[node];
-                plateRow[node] -= byPart * slope / surroundings.capacity();
+                double byPlate = (fromPlate(p, here, plate + NUDGE, fourth(plate + NUDGE)) - given) / NUDGE;
+                plateColumn[i] += byPlate / capacity[i];
+                plateRow[i] -= byPart * slope / surroundings.capacity();
                 loss += byPlate;
             }
         }

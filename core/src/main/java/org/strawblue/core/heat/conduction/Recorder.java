@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntToDoubleFunction;
 import org.strawblue.core.heat.course.EnergyBalance;
 import org.strawblue.core.heat.course.Frame;
 import org.strawblue.core.history.Place;
@@ -32,6 +33,7 @@ final class Recorder implements Rosenbrock.Listener {
     private double stored;
     private double through;
     private double exchanged;
+    private double power = Double.NaN;
     private double[] middle = new double[0];
     private double[] scratch = new double[0];
 
@@ -51,7 +53,7 @@ final class Recorder implements Rosenbrock.Listener {
         this.flow = first;
         this.frameEvery = seconds / frameCount;
         places.keySet().forEach(p -> lines.put(p, new Line()));
-        note(0, y);
+        note(0, node -> y[node]);
         this.frames.add(frame(0, y));
         this.nextFrame = frameEvery;
     }
@@ -61,6 +63,7 @@ final class Recorder implements Rosenbrock.Listener {
         flow = next;
         start = at;
         stored -= next.stored(y);
+        power = Double.NaN;
         middle = new double[next.size()];
         scratch = new double[next.size()];
     }
@@ -72,20 +75,21 @@ final class Recorder implements Rosenbrock.Listener {
     @Override
     public void step(double from, double to, double[] y0, double[] y1, Rosenbrock.Between between) {
         double h = to - from;
-        between.at(1.0 / 2, middle);
-        double first = flow.rate(from, y0, scratch);
+        fill(1.0 / 2, between);
+        double first = Double.isNaN(power) ? flow.rate(from, y0, scratch) : power;
         double half = flow.rate(from + h / 2, middle, scratch);
         double last = flow.rate(to, y1, scratch);
+        power = last;
         through += h * (first + 4 * half + last) / 6;
         exchanged += h * (Math.abs(first) + 4 * Math.abs(half) + Math.abs(last)) / 6;
         int pieces = pieces(y0, y1);
         for (int k = 1; k < pieces; k++) {
-            between.at((double) k / pieces, middle);
-            note(start + from + h * k / pieces, middle);
+            double share = (double) k / pieces;
+            note(start + from + h * share, node -> between.at(share, node));
         }
-        note(start + to, y1);
+        note(start + to, node -> y1[node]);
         while (nextFrame <= start + to + 1e-9) {
-            between.at(Math.min(1, (nextFrame - start - from) / h), middle);
+            fill(Math.min(1, (nextFrame - start - from) / h), between);
             frames.add(frame(nextFrame, middle));
             nextFrame += frameEvery;
         }
@@ -99,12 +103,18 @@ final class Recorder implements Rosenbrock.Listener {
         return Math.max(LEAST, Math.min(MOST, (int) Math.ceil(most / RISE)));
     }
 
-    private void note(double seconds, double[] y) {
+    private void fill(double share, Rosenbrock.Between between) {
+        for (int i = 0; i < middle.length; i++) {
+            middle[i] = between.at(share, i);
+        }
+    }
+
+    private void note(double seconds, IntToDoubleFunction y) {
         places.forEach((place, node) -> {
             Line line = lines.get(place);
             if (line != null) {
                 line.seconds.add(seconds);
-                line.kelvin.add(SteelHeat.kelvin(y[node]));
+                line.kelvin.add(SteelHeat.kelvin(y.applyAsDouble(node)));
             }
         });
     }

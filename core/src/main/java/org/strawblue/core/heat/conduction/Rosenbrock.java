@@ -51,7 +51,7 @@ final class Rosenbrock {
     /** The state within the step just taken. */
     interface Between {
         /** @param share of the step, 0 to 1 */
-        void at(double share, double[] into);
+        double at(double share, int unknown);
     }
 
     private final HeatFlow flow;
@@ -92,7 +92,7 @@ final class Rosenbrock {
                 error = tried(t, y, h);
             }
             double end = to - (t + h) < h * 1e-9 ? to : t + h;
-            listener.step(t, end, y, next, (share, into) -> between(share, y, into));
+            listener.step(t, end, y, next, (share, unknown) -> between(share, y, unknown));
             System.arraycopy(next, 0, y, 0, n);
             t = end;
             steps++;
@@ -156,16 +156,14 @@ final class Rosenbrock {
     }
 
     /** y = (1 − s) y₀ + s [y₁ + (1 − s) (Σ e₁ᵢ uᵢ + s Σ e₂ᵢ uᵢ)], of order 3 and damped as the step itself is. */
-    private void between(double s, double[] y, double[] into) {
-        for (int i = 0; i < n; i++) {
-            double level = 0;
-            double slope = 0;
-            for (int j = 0; j < STAGES - 1; j++) {
-                level += DENSE[0][j] * u[j][i];
-                slope += DENSE[1][j] * u[j][i];
-            }
-            into[i] = (1 - s) * y[i] + s * (next[i] + (1 - s) * (level + s * slope));
+    private double between(double s, double[] y, int i) {
+        double level = 0;
+        double slope = 0;
+        for (int j = 0; j < STAGES - 1; j++) {
+            level += DENSE[0][j] * u[j][i];
+            slope += DENSE[1][j] * u[j][i];
         }
+        return (1 - s) * y[i] + s * (next[i] + (1 - s) * (level + s * slope));
     }
 
     private void argument(int s, double[] y) {

@@ -18,6 +18,7 @@ final class SteelHeat {
     private static final double[] KELVIN = new double[ENTRIES + 1];
     private static final double[] POTENTIAL = new double[ENTRIES + 1];
     private static final double STEP;
+    private static final double PER;
 
     static {
         int n = (int) (HOTTEST - COLDEST);
@@ -29,6 +30,7 @@ final class SteelHeat {
             theta[i] = theta[i - 1] + (SteelProperties.conductivity(t - 1) + SteelProperties.conductivity(t)) / 2;
         }
         STEP = y[n] / ENTRIES;
+        PER = 1 / STEP;
         int at = 0;
         for (int e = 0; e <= ENTRIES; e++) {
             double wanted = e * STEP;
@@ -49,31 +51,31 @@ final class SteelHeat {
     }
 
     private static int entry(double y) {
-        return Math.max(0, Math.min(ENTRIES - 1, (int) (y / STEP)));
+        return Math.max(0, Math.min(ENTRIES - 1, (int) (y * PER)));
     }
 
     /** T [K] */
     static double kelvin(double y) {
         int e = entry(y);
-        return KELVIN[e] + (y / STEP - e) * (KELVIN[e + 1] - KELVIN[e]);
+        return KELVIN[e] + (y * PER - e) * (KELVIN[e + 1] - KELVIN[e]);
     }
 
     /** θ [W/m] */
     static double potential(double y) {
         int e = entry(y);
-        return POTENTIAL[e] + (y / STEP - e) * (POTENTIAL[e + 1] - POTENTIAL[e]);
+        return POTENTIAL[e] + (y * PER - e) * (POTENTIAL[e + 1] - POTENTIAL[e]);
     }
 
     /** dT/dy */
     static double kelvinSlope(double y) {
         int e = entry(y);
-        return (KELVIN[e + 1] - KELVIN[e]) / STEP;
+        return (KELVIN[e + 1] - KELVIN[e]) * PER;
     }
 
     /** dθ/dy */
     static double potentialSlope(double y) {
         int e = entry(y);
-        return (POTENTIAL[e + 1] - POTENTIAL[e]) / STEP;
+        return (POTENTIAL[e + 1] - POTENTIAL[e]) * PER;
     }
 
     /** y at a temperature [K] */
