@@ -31,6 +31,12 @@ final class CourseLimits {
         limits.shape(course.shape());
         limits.temperature("The part's first temperature", course.start(), HOTTEST);
         course.spells().stream().map(Spell::setting).forEach(limits::setting);
+        if (course.spells().size() > 1) {
+            course.spells().stream()
+                    .map(Spell::setting)
+                    .filter(CourseLimits::logged)
+                    .forEach(x -> limits.logAmongOthers());
+        }
         if (course.duration() > LONGEST) {
             limits.stop(
                     "The course lasts {}.", Quantity.time(course.duration()), Quantity.time(0), Quantity.time(LONGEST));
@@ -59,6 +65,9 @@ final class CourseLimits {
         if (setting instanceof Setting.OnSaggingPlate sagging) {
             setting(sagging.on());
         } else if (setting instanceof Setting.Partly partly) {
+            if (alone(partly.there()) || alone(partly.elsewhere())) {
+                notPartly();
+            }
             setting(partly.there());
             setting(partly.elsewhere());
         } else if (setting instanceof Setting.OnPlate plate) {
@@ -83,6 +92,37 @@ final class CourseLimits {
         }
     }
 
+    private static boolean logged(Setting setting) {
+        return setting instanceof Setting.AsLogged;
+    }
+
+    /** What a stretch of a part cannot be in by itself. */
+    private static boolean alone(Setting setting) {
+        return logged(setting) || setting instanceof Setting.OnPlate || setting instanceof Setting.OnSaggingPlate;
+    }
+
+    private void notPartly() {
+        add(new Finding.Stop(
+                Phrase.of("One stretch of the part lies on a plate, or was logged, and the rest does not."),
+                Phrase.of(
+                        "A stretch may be in a flame, bath, oven, sand or air; on a plate only a whole part is reckoned."),
+                Phrase.of("Ask about the whole part on the plate.")));
+    }
+
+    private void logAmongOthers() {
+        add(new Finding.Stop(
+                Phrase.of("A log of the part itself is one of several spells."),
+                Phrase.of(
+                        "It tells one place's temperature, not what surrounds the part, so nothing can follow from it."),
+                Phrase.of("Give the log alone, over the whole heat; or log the oven and give its film.")));
+    }
+
+    private void add(Finding stop) {
+        if (!stops.contains(stop)) {
+            stops.add(stop);
+        }
+    }
+
     private void log(String what, Trace log) {
         double coldest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < log.size(); i++) {
@@ -103,13 +143,10 @@ final class CourseLimits {
     }
 
     private void stop(String what, Quantity value, Quantity low, Quantity high) {
-        Finding stop = new Finding.Stop(
+        add(new Finding.Stop(
                 Phrase.of(what, value),
                 Phrase.of("The reckoning of heat in steel is good from {} to {} here.", low, high),
-                Phrase.of("Ask about something within these limits."));
-        if (!stops.contains(stop)) {
-            stops.add(stop);
-        }
+                Phrase.of("Ask about something within these limits.")));
     }
 
     private static double length(String key) {

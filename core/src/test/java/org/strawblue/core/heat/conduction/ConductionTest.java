@@ -184,6 +184,22 @@ class ConductionTest {
         assertThat(answer.findings().get(0).why().amounts()).hasSize(2);
     }
 
+    @Test
+    void whatCannotBePutTogetherIsAFinding() {
+        Setting plate = Setting.OnPlate.steady(563.15, 2e-5, 0.2, 0.3, ROOM);
+        Setting air = new Setting.InAir(ROOM, 0.3, 1);
+        Setting log = new Setting.AsLogged(Trace.hold(500, 60));
+        PartShape bar = new PartShape.RoundBar(0.012, 0.06);
+        for (List<Spell> spells : List.of(
+                List.of(new Spell(log, 60), new Spell(air, 60)),
+                List.of(new Spell(new Setting.Partly(plate, 0, 0.01, air), 60)),
+                List.of(new Spell(new Setting.Partly(air, 0, 0.01, log), 60)))) {
+            Answer<CourseRun> answer = Conduction.run(new Course(bar, ROOM, spells));
+            assertThat(answer.value()).isEmpty();
+            assertThat(answer.stopped()).isTrue();
+        }
+    }
+
     static IntStream seeds() {
         return IntStream.range(0, 60);
     }
