@@ -30,31 +30,42 @@ record Field(
         boolean required,
         String description) {
 
-    private static final List<Field> ALL =
-            Table.of(Field.class, "fields.csv").rows().stream().map(Field::of).toList();
-
-    private static final Map<String, Map<String, Field>> BY_SECTION = new LinkedHashMap<>();
-
-    static {
-        ALL.forEach(f -> BY_SECTION
-                .computeIfAbsent(f.section, s -> new LinkedHashMap<>())
-                .put(f.key, f));
-    }
+    private static final Map<String, Map<String, Field>> BY_SECTION = sorted("fields.csv");
 
     private static final Map<String, Lexicon> LEXICONS = new ConcurrentHashMap<>();
 
     static List<Field> all() {
-        return ALL;
+        return BY_SECTION.values().stream().flatMap(m -> m.values().stream()).toList();
     }
 
     /** The keys of one section. */
     static List<Field> of(String section) {
-        return List.copyOf(BY_SECTION.getOrDefault(section, Map.of()).values());
+        return List.copyOf(keys(section).values());
     }
 
     static Field of(String section, String key) {
-        return Optional.ofNullable(BY_SECTION.getOrDefault(section, Map.of()).get(key))
+        return Optional.ofNullable(keys(section).get(key))
                 .orElseThrow(() -> new IllegalArgumentException("no key " + key + " in " + section));
+    }
+
+    private static Map<String, Field> keys(String section) {
+        Map<String, Field> ofJobs = BY_SECTION.get(section);
+        return ofJobs != null ? ofJobs : Logs.BY_SECTION.getOrDefault(section, Map.of());
+    }
+
+    /** The keys of a log of what was seen, read when one is. */
+    private static final class Logs {
+
+        private static final Map<String, Map<String, Field>> BY_SECTION = sorted("log-fields.csv");
+    }
+
+    private static Map<String, Map<String, Field>> sorted(String table) {
+        Map<String, Map<String, Field>> sections = new LinkedHashMap<>();
+        Table.of(Field.class, table).rows().stream()
+                .map(Field::of)
+                .forEach(f -> sections.computeIfAbsent(f.section, s -> new LinkedHashMap<>())
+                        .put(f.key, f));
+        return sections;
     }
 
     /** The keys of a section with their other forms. */

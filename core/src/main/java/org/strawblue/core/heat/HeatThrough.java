@@ -36,7 +36,7 @@ public final class HeatThrough {
             this.key = key;
         }
 
-        Estimate emissivity() {
+        public Estimate emissivity() {
             return SteelProperties.HEAT.estimate(key, Dimension.FRACTION);
         }
     }

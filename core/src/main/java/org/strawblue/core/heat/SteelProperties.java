@@ -65,6 +65,11 @@ public final class SteelProperties {
         return sum;
     }
 
+    /** Temperature of the workshop [K]. */
+    public static double room() {
+        return HEAT.si("room", Dimension.TEMPERATURE);
+    }
+
     public static Basis basis() {
         return new Basis("heat in steel", "en-1993-1-2", Standing.PUBLISHED);
     }

@@ -16,6 +16,7 @@ import org.strawblue.core.history.Place;
 import org.strawblue.core.pyrometry.InfraredReading;
 import org.strawblue.core.pyrometry.Surface;
 import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.steel.HardnessConversion;
 
 /** Turns what was seen into what it says of each history. Absent where it says nothing of heat or hardness. */
 final class Clues {
@@ -183,22 +184,39 @@ final class Clues {
                 o.bite().ordinal());
     }
 
-    /** HB = HB_ref (D − √(D² − d_ref²))/(D − √(D² − d²)), both told as HRC. */
+    /**
+     * HB = HB_ref (D − √(D² − d_ref²))/(D − √(D² − d²)), told as HRC by the table of ASTM E140, in which Vickers stands for Brinell:
+     * only their ratio counts. Beyond the table's end that end.
+     */
     private static double indentHrc(Observation.Indent o) {
-        double reference = brinell(o.reference());
-        double part = reference * depth(o.ball(), o.referenceDent()) / depth(o.ball(), o.dent());
-        return o.reference() + (part - reference) / Looks.number("brinell-slope");
+        double ratio = depth(o.ball(), o.referenceDent()) / depth(o.ball(), o.dent());
+        return rockwell(vickers(o.reference()) * ratio);
     }
 
     private static double indentSpread(Observation.Indent o) {
-        double reading = 2 * Looks.ALL.si("dent-read", Dimension.LENGTH) / o.dent();
+        double reading = 2 * Looks.length("dent-read") / o.dent();
         double share = Math.hypot(Looks.number("indent-share"), reading);
-        return share * brinell(o.reference()) / Looks.number("brinell-slope");
+        double hv = vickers(indentHrc(o));
+        return Math.max(Looks.hrc("tester-spread"), (rockwell(hv * (1 + share)) - rockwell(hv * (1 - share))) / 2);
     }
 
-    private static double brinell(double hrc) {
-        return Looks.number("brinell-at-55") + (hrc - 55) * Looks.number("brinell-slope");
+    private static double vickers(double hrc) {
+        return HardnessConversion.vickers(Math.max(SOFTEST, Math.min(HARDEST, hrc)))
+                .value()
+                .orElseThrow()
+                .value();
     }
+
+    private static double rockwell(double hv) {
+        return hv <= vickers(SOFTEST)
+                ? SOFTEST
+                : hv >= vickers(HARDEST)
+                        ? HARDEST
+                        : HardnessConversion.rockwell(hv).value().orElseThrow().value();
+    }
+
+    private static final double SOFTEST = Looks.hrc("table-softest");
+    private static final double HARDEST = Looks.hrc("table-hardest");
 
     private static double depth(double ball, double dent) {
         double d = Math.min(dent, ball);

@@ -21,4 +21,8 @@ final class Looks {
     static double hrc(String key) {
         return ALL.si(key, Dimension.HARDNESS);
     }
+
+    static double length(String key) {
+        return ALL.si(key, Dimension.LENGTH);
+    }
 }

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.strawblue.core.evidence.sample.Distribution;
 import org.strawblue.core.evidence.sample.Influence;
 import org.strawblue.core.evidence.sample.Priors;
+import org.strawblue.core.heat.SteelProperties;
 import org.strawblue.core.heat.course.Course;
 import org.strawblue.core.heat.course.Setting;
 import org.strawblue.core.heat.course.Spell;
@@ -43,7 +44,7 @@ public record Situation(Course course, Optional<Steel> steel, Priors priors, int
                         new Basis("a heat of which nothing is known", "assumed", Standing.ASSUMED));
         Course course = new Course(
                 new PartShape.RoundBar(0.01, 0.05),
-                middle,
+                SteelProperties.room(),
                 java.util.List.of(new Spell(new Setting.AsLogged(Trace.hold(middle, lasts)), lasts)));
         return new Situation(course, steel, wide);
     }

@@ -2,6 +2,8 @@ package org.strawblue.core.evidence.observe;
 
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.oxide.ColourName;
+import org.strawblue.core.oxide.FilmColours;
+import org.strawblue.core.oxide.FilmPalette;
 import org.strawblue.core.pyrometry.Surface;
 import org.strawblue.core.pyrometry.TemperatureIndicator;
 import org.strawblue.core.quantity.Band;
@@ -51,11 +53,43 @@ public sealed interface Observation {
      */
     record Colour(String word, Band film, Light light, Seen seen) implements Observation {
 
+        /** The film whose colour is nearest to a swatch, "#rrggbb"; absent where that is no colour. */
+        public static java.util.Optional<Colour> picked(String hex, Light light, Seen seen) {
+            if (!hex.matches("#[0-9a-fA-F]{6}")) {
+                return java.util.Optional.empty();
+            }
+            FilmColours colours = FilmColours.standard();
+            double step = FilmPalette.limit() / SWATCHES;
+            double best = 0;
+            double least = Double.POSITIVE_INFINITY;
+            for (int i = 0; i <= SWATCHES; i++) {
+                double off = difference(colours.colour(i * step, light).hex(), hex);
+                best = off < least ? i * step : best;
+                least = Math.min(least, off);
+            }
+            // as far to either side as eyes differ in picking
+            Band film = new Band(
+                    org.strawblue.core.quantity.Dimension.LENGTH, best / Picking.FACTOR, best * Picking.FACTOR + step);
+            return java.util.Optional.of(new Colour(hex, film, light, seen));
+        }
+
+        private static double difference(String a, String b) {
+            double sum = 0;
+            for (int k = 1; k < 7; k += 2) {
+                int x = Integer.parseInt(a.substring(k, k + 2), 16);
+                int y = Integer.parseInt(b.substring(k, k + 2), 16);
+                sum += (double) (x - y) * (x - y);
+            }
+            return sum;
+        }
+
         public static Colour named(ColourName name, Light light, Seen seen) {
-            return new Colour(
-                    name.word(), org.strawblue.core.oxide.FilmColours.standard().band(name, light), light, seen);
+            return new Colour(name.word(), FilmColours.standard().band(name, light), light, seen);
         }
     }
+
+    /** Steps in which swatches are gone through. */
+    int SWATCHES = 400;
 
     /** An instrument shows the temperature [K] of the part itself, or of a twin of it that was heated beside it. */
     record PartReads(double reading, TemperatureIndicator by, Seen seen) implements Observation {}

@@ -1,0 +1,77 @@
+package org.strawblue.app.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.strawblue.app.input.LogReader;
+import org.strawblue.app.input.ProblemPrinter;
+import org.strawblue.app.input.Read;
+import org.strawblue.app.report.Screen;
+import org.strawblue.app.service.JudgeService;
+import org.strawblue.app.service.Sheet;
+import org.strawblue.core.job.HeatLog;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Weighs all that was seen of one heat. */
+@Command(
+        name = "judge",
+        mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
+        description = {
+            "How hot a part really got and how hard it is, going by everything that was seen: crayons, infrared gun,"
+                    + " colours, dials, files, dents; what each was worth, which one does not fit, and what to do now."
+        },
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:answered",
+            "1:refused, with the reason",
+            "2:the log has faults: each is listed with its place"
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  strawblue judge examples/tempered-pin.yaml",
+            "  strawblue judge looks.csv --json",
+            "",
+            "A log is YAML (title, part, heat, observations, costs) or a CSV table with a row for each look; every figure"
+                    + " may carry its unit, and every one may be  don't know.  See docs/guide/judge.md."
+        })
+final class JudgeCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    private final Screen screen;
+
+    @Parameters(paramLabel = "LOG", description = "The log of what was seen.")
+    private Path file;
+
+    @Mixin
+    private OutputOptions output;
+
+    JudgeCommand(Screen screen) {
+        this.screen = screen;
+    }
+
+    @Override
+    public Integer call() {
+        Read<HeatLog> read = LogReader.read(file);
+        var err = spec.commandLine().getErr();
+        if (!read.problems().isEmpty()) {
+            err.print(new ProblemPrinter(screen.columns(), screen.colours()).print(read.problems()));
+        }
+        read.notes().forEach(err::println);
+        err.flush();
+        if (read.value().isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
+        Sheet sheet = JudgeService.judge(read.value().get());
+        var out = spec.commandLine().getOut();
+        out.print(output.print(sheet, screen));
+        out.flush();
+        return sheet.refused() ? ExitCode.REFUSED : ExitCode.FINE;
+    }
+}

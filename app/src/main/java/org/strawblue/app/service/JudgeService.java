@@ -1,0 +1,175 @@
+package org.strawblue.app.service;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.strawblue.core.colour.Light;
+import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.evidence.advice.Advice;
+import org.strawblue.core.evidence.advice.Adviser;
+import org.strawblue.core.evidence.judge.Candidates;
+import org.strawblue.core.evidence.judge.Described;
+import org.strawblue.core.evidence.judge.Judge;
+import org.strawblue.core.evidence.judge.Judgement;
+import org.strawblue.core.evidence.judge.NextLook;
+import org.strawblue.core.evidence.judge.Situation;
+import org.strawblue.core.evidence.judge.Worth;
+import org.strawblue.core.evidence.sample.Priors;
+import org.strawblue.core.evidence.sample.Settings;
+import org.strawblue.core.heat.course.Course;
+import org.strawblue.core.history.Place;
+import org.strawblue.core.job.HeatLog;
+import org.strawblue.core.job.WorkPiece;
+import org.strawblue.core.oxide.FilmColour;
+import org.strawblue.core.oxide.FilmColours;
+import org.strawblue.core.quantity.Band;
+import org.strawblue.core.quantity.Phrase;
+import org.strawblue.core.quantity.Quantity;
+import org.strawblue.core.steel.Steel;
+
+/** What really happened, going by all that was seen, and what to do now. */
+public final class JudgeService {
+
+    private JudgeService() {}
+
+    public static Sheet judge(HeatLog log) {
+        Optional<Steel> steel = log.part().flatMap(JudgeService::steel);
+        Situation situation = situation(log, steel);
+        Judgement judged = Judge.of(situation, log.observations());
+        Optional<Band> wanted = log.part().flatMap(WorkPiece::hardness);
+        Optional<Advice> advice =
+                steel.flatMap(s -> wanted.flatMap(w -> Adviser.of(judged, s, w, log.costs(), Candidates.of(judged))));
+        Sheet.Builder sheet = Sheet.titled(log.title());
+        advice.ifPresent(a -> lead(sheet, a));
+        figures(sheet, judged);
+        advice.ifPresent(a -> chances(sheet, a, wanted.orElseThrow()));
+        judged.worth().forEach(w -> sheet.add(worth(w)));
+        next(sheet, judged, advice);
+        List<Finding> findings = new ArrayList<>(judged.findings());
+        advice.ifPresent(a -> a.findings().stream().map(JudgeService::softened).forEach(findings::add));
+        if (log.heat().isEmpty()) {
+            findings.add(new Finding.Note(
+                    Phrase.of("The log does not say what was done: the looks alone are weighed."),
+                    Phrase.of("A heat that is known narrows the answer before anything is seen."),
+                    Phrase.of("Add  heat:  with on, temperature and time, and the part with its size.")));
+        }
+        return sheet.findings(findings).build();
+    }
+
+    /** That no verdict can be given is an answer. */
+    private static Finding softened(Finding finding) {
+        return finding instanceof Finding.Stop stop
+                ? new Finding.Caution(stop.what(), stop.why(), stop.remedy())
+                : finding;
+    }
+
+    private static Optional<Steel> steel(WorkPiece part) {
+        return part.steel().map(grade -> {
+            Steel steel = Steel.ofGrade(grade.name()).with(grade.composition());
+            return part.asQuenched().isPresent()
+                    ? steel.asQuenched(part.asQuenched().getAsDouble())
+                    : steel;
+        });
+    }
+
+    private static Situation situation(HeatLog log, Optional<Steel> steel) {
+        if (log.heat().isEmpty()) {
+            OptionalDouble lasted = log.observations().stream()
+                    .map(o -> o.seen().seconds())
+                    .filter(OptionalDouble::isPresent)
+                    .mapToDouble(OptionalDouble::getAsDouble)
+                    .filter(s -> s > 0)
+                    .max();
+            return Situation.unknownHeat(lasted, steel);
+        }
+        Course course = new Course(log.part().flatMap(WorkPiece::shape).orElseThrow(), Settings.room(), log.heat());
+        return new Situation(course, steel, Priors.usual());
+    }
+
+    private static void lead(Sheet.Builder sheet, Advice advice) {
+        sheet.add(new Entry.Words("advice", "Do this", deed(advice)));
+    }
+
+    private static Phrase deed(Advice advice) {
+        return switch (advice.deed()) {
+            case ACCEPT -> Phrase.of("Take it as it is.");
+            case TEMPER_AGAIN -> {
+                var temper = advice.options().get(0).temper().orElseThrow();
+                yield Phrase.of(
+                        "Temper again at {} for {}.",
+                        Quantity.temperature(temper.kelvin()),
+                        Quantity.time(temper.seconds()));
+            }
+            case HARDEN_AGAIN -> Phrase.of("Harden it again: it is too soft, and no temper makes it harder.");
+            case LOOK_FIRST ->
+                advice.look()
+                        .map(l -> Phrase.of("Look first: " + Candidates.words(l.observation()) + "."))
+                        .orElse(Phrase.of("Look again before you decide."));
+        };
+    }
+
+    private static void figures(Sheet.Builder sheet, Judgement judged) {
+        sheet.add("peak", "Hottest it got", judged.peak());
+        sheet.add("before", "Before anything was seen", judged.before());
+        sheet.add("hold", "Counts as, at that heat", judged.hold());
+        judged.hardness().ifPresent(h -> sheet.add("hardness", "Hardness now", h));
+        FilmColour film = FilmColours.standard().colour(judged.film().value(), Light.DAYLIGHT);
+        sheet.add(new Entry.Colour("colour", "Colour in daylight", film.name().word(), film.hex()));
+    }
+
+    private static void chances(Sheet.Builder sheet, Advice advice, Band wanted) {
+        sheet.add(new Entry.Limits("wanted", "Wanted", wanted));
+        sheet.add(new Entry.Given("within", "Chance it is as wanted", Quantity.fraction(advice.within())));
+        sheet.add(new Entry.Given("soft", "Chance it is too soft", Quantity.fraction(advice.soft())));
+        sheet.add(new Entry.Given("hard", "Chance it is too hard", Quantity.fraction(advice.hard())));
+        for (Advice.Option option : advice.options()) {
+            sheet.add(new Entry.Given(
+                    "loss_" + option.deed().name().toLowerCase(java.util.Locale.ROOT),
+                    "Expected cost: "
+                            + option.deed()
+                                    .name()
+                                    .toLowerCase(java.util.Locale.ROOT)
+                                    .replace('_', ' '),
+                    Quantity.number(option.loss())));
+        }
+    }
+
+    private static Entry worth(Worth w) {
+        String label = Described.of(w.observation());
+        if (!w.counted()) {
+            return new Entry.Words("worth", label, Phrase.of("not counted again"));
+        }
+        return new Entry.Words(
+                "worth",
+                label,
+                Candidates.with(
+                        w.observation(),
+                        "worth {} bit; without it {} to {}",
+                        Quantity.number(Math.round(w.bits() * 10) / 10.0),
+                        Quantity.temperature(w.without().low()),
+                        Quantity.temperature(w.without().high())));
+    }
+
+    private static void next(Sheet.Builder sheet, Judgement judged, Optional<Advice> advice) {
+        double[] answer = judged.ensemble()
+                .values(i -> judged.hardness().isPresent()
+                        ? judged.ensemble()
+                                .hardness(Place.TOP, judged.ensemble().duration(), i)
+                        : judged.ensemble().peak(Place.TOP, i));
+        List<NextLook> looks = NextLook.ranked(judged, answer, Candidates.of(judged));
+        if (!looks.isEmpty() && looks.get(0).gain() > 0) {
+            NextLook best = looks.get(0);
+            Quantity gain = judged.hardness().isPresent()
+                    ? Quantity.hardness(best.gain())
+                    : Quantity.temperatureDifference(best.gain());
+            sheet.add(new Entry.Words(
+                    "next",
+                    "Cheapest next look",
+                    Phrase.of(
+                            Candidates.words(best.observation())
+                                    + "; it may be expected to narrow the answer by {} to either side",
+                            gain)));
+        }
+    }
+}
