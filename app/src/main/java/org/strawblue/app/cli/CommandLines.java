@@ -46,6 +46,7 @@ final class CommandLines {
         commands.put("spring", () -> new SpringCommand(screen));
         commands.put("grades", () -> new GradesCommand(screen));
         commands.put("table", () -> new TableCommand(screen));
+        commands.put("heat", () -> new HeatCommand(screen));
         commands.put("judge", () -> new JudgeCommand(screen));
         commands.put("proof", ProofCommand::new);
         commands.put(COMPLETION, CompletionCommand::new);
