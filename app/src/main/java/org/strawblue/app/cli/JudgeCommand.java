@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
         footer = {
             "",
             "Examples:",
-            "  strawblue judge examples/tempered-pin.yaml",
+            "  strawblue judge examples/logs/tempered-pin.yaml",
             "  strawblue judge looks.csv --json",
             "",
             "A log is YAML (title, part, heat, observations, costs) or a CSV table with a row for each look; every figure"

@@ -20,7 +20,7 @@ class LogReaderTest {
 
     @Test
     void readsTheExample() {
-        Read<HeatLog> read = LogReader.read(Path.of("../examples/tempered-pin.yaml"));
+        Read<HeatLog> read = LogReader.read(Path.of("../examples/logs/tempered-pin.yaml"));
         assertThat(read.problems()).isEmpty();
         HeatLog log = read.value().orElseThrow();
         assertThat(log.observations()).hasSize(5);
