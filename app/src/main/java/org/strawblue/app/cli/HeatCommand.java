@@ -11,8 +11,6 @@ import org.strawblue.app.service.HeatService;
 import org.strawblue.app.service.Sheet;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.evidence.sample.Settings;
-import org.strawblue.core.heat.HeatSource;
-import org.strawblue.core.heat.HeatSources;
 import org.strawblue.core.heat.HeatThrough;
 import org.strawblue.core.heat.course.Course;
 import org.strawblue.core.heat.course.Setting;
@@ -20,8 +18,6 @@ import org.strawblue.core.heat.course.Spell;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.steel.Grade;
-import org.strawblue.core.steel.Quenchant;
-import org.strawblue.core.steel.Quenchants;
 import org.strawblue.core.steel.Steel;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -99,7 +95,8 @@ final class HeatCommand extends Answering {
         HeatThrough.Surface finish = finish(question);
         positive(question, "--for", time, seconds);
         positive(question, "--gap", gap, nearest.orElse(1));
-        Optional<Setting> setting = setting(question, kelvin, nearest, Settings.emissivity(finish));
+        Optional<Setting> setting =
+                setting(question, new Settings.Stated(kelvin, nearest, Settings.emissivity(finish), cover));
         Optional<Steel> known = steel.grade(question)
                 .map(Grade::name)
                 .map(Steel::ofGrade)
@@ -132,29 +129,12 @@ final class HeatCommand extends Answering {
         return dark ? HeatThrough.Surface.OXIDISED : HeatThrough.Surface.BRIGHT;
     }
 
-    private Optional<Setting> setting(
-            Question question, OptionalDouble kelvin, OptionalDouble nearest, double emissivity) {
+    private Optional<Setting> setting(Question question, Settings.Stated stated) {
         if (on == null) {
             question.missing("--on", null, "a heat source, a quench, or air");
-            return Optional.empty();
         }
-        String word = on.strip();
-        if (word.equalsIgnoreCase("air") || word.equalsIgnoreCase("still air")) {
-            return Optional.of(Settings.air(emissivity));
-        }
-        Optional<Quenchant> quench = Quenchants.find(word).value();
-        if (quench.isPresent() && HeatSources.find(word).value().isEmpty()) {
-            return quench.map(q -> Settings.of(q, kelvin.orElse(q.bath().value())));
-        }
-        Optional<HeatSource> source = question.named("--on", on, HeatSources::find);
-        if (source.isPresent() && source.get().gas().isEmpty() && kelvin.isEmpty()) {
-            question.missing("--at", at, "what the " + source.get().name() + " is at");
-            return Optional.empty();
-        }
-        if (!question.problems().isEmpty()) {
-            return Optional.empty();
-        }
-        return source.map(s -> Settings.of(
-                s, new Settings.Stated(kelvin.orElse(Settings.room()), nearest, OptionalDouble.of(emissivity), cover)));
+        return question.problems().isEmpty()
+                ? question.named("--on", on, word -> Settings.named(word, stated))
+                : Optional.empty();
     }
 }

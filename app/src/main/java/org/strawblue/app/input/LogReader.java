@@ -6,12 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.evidence.advice.Costs;
 import org.strawblue.core.evidence.observe.Observation;
 import org.strawblue.core.evidence.sample.Settings;
-import org.strawblue.core.heat.HeatSources;
 import org.strawblue.core.heat.HeatThrough;
 import org.strawblue.core.heat.course.Setting;
 import org.strawblue.core.heat.course.Spell;
@@ -19,7 +17,6 @@ import org.strawblue.core.job.HeatLog;
 import org.strawblue.core.job.Shop;
 import org.strawblue.core.job.UnitSystem;
 import org.strawblue.core.job.WorkPiece;
-import org.strawblue.core.steel.Quenchants;
 
 /**
  * Reads a log of what was seen of one heat: YAML, with the part and the heat, or a CSV table with a row for each look and the
@@ -168,36 +165,11 @@ public final class LogReader {
                 s.word("surface").filter("oxidised"::equals).isPresent()
                         ? HeatThrough.Surface.OXIDISED
                         : HeatThrough.Surface.BRIGHT;
-        OptionalDouble kelvin = PartReading.optional(s.si("temperature"));
-        String word = on.text().strip().toLowerCase(Locale.ROOT);
-        if (word.equals("air") || word.equals("still air")) {
-            return Optional.of(Settings.air(Settings.emissivity(surface)));
-        }
-        if (Quenchants.find(on.text().strip()).value().isPresent()
-                && HeatSources.find(on.text().strip()).value().isEmpty()) {
-            return Quenchants.find(on.text().strip())
-                    .value()
-                    .map(q -> Settings.of(q, kelvin.orElse(q.bath().value())));
-        }
-        boolean covered = s.word("cover").filter("yes"::equals).isPresent();
-        OptionalDouble gap = PartReading.optional(s.si("gap"));
-        return Named.find(on, HeatSources::find, "a heat source, a quench, or air", desk)
-                .flatMap(source -> {
-                    if (kelvin.isEmpty() && source.gas().isEmpty()) {
-                        desk.problem(
-                                s.place(),
-                                "no temperature",
-                                "temperature: what the " + source.name() + " was set to or had",
-                                "Add it; a guess is better than nothing, and what was seen corrects it.");
-                        return Optional.empty();
-                    }
-                    return Optional.of(Settings.of(
-                            source,
-                            new Settings.Stated(
-                                    kelvin.orElse(Settings.room()),
-                                    gap,
-                                    OptionalDouble.of(Settings.emissivity(surface)),
-                                    covered)));
-                });
+        Settings.Stated stated = new Settings.Stated(
+                PartReading.optional(s.si("temperature")),
+                PartReading.optional(s.si("gap")),
+                Settings.emissivity(surface),
+                s.word("cover").filter("yes"::equals).isPresent());
+        return Named.find(on, word -> Settings.named(word, stated), "a heat source, a quench, or air", desk);
     }
 }

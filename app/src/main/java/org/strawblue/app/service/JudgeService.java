@@ -19,6 +19,7 @@ import org.strawblue.core.evidence.sample.Priors;
 import org.strawblue.core.evidence.sample.Settings;
 import org.strawblue.core.heat.course.Course;
 import org.strawblue.core.history.Place;
+import org.strawblue.core.job.Hazards;
 import org.strawblue.core.job.HeatLog;
 import org.strawblue.core.job.WorkPiece;
 import org.strawblue.core.oxide.FilmColour;
@@ -41,13 +42,16 @@ public final class JudgeService {
         Optional<Advice> advice =
                 steel.flatMap(s -> wanted.flatMap(w -> Adviser.of(judged, s, w, log.costs(), Candidates.of(judged))));
         Sheet.Builder sheet = Sheet.titled(log.title());
-        advice.ifPresent(a -> lead(sheet, a));
+        advice.ifPresent(a -> sheet.add(new Entry.Words("advice", "Do this", deed(a))));
         figures(sheet, judged);
         advice.ifPresent(a -> chances(sheet, a, wanted.orElseThrow()));
-        judged.worth().forEach(w -> sheet.add(worth(w)));
+        for (int i = 0; i < judged.worth().size(); i++) {
+            sheet.add(worth("worth_" + (i + 1), judged.worth().get(i)));
+        }
         next(sheet, judged, advice);
         List<Finding> findings = new ArrayList<>(judged.findings());
         advice.ifPresent(a -> a.findings().stream().map(JudgeService::softened).forEach(findings::add));
+        advice.ifPresent(a -> findings.addAll(hazards(a)));
         if (log.heat().isEmpty()) {
             findings.add(new Finding.Note(
                     Phrase.of("The log does not say what was done: the looks alone are weighed."),
@@ -55,6 +59,19 @@ public final class JudgeService {
                     Phrase.of("Add  heat:  with on, temperature and time, and the part with its size.")));
         }
         return sheet.findings(findings).build();
+    }
+
+    /** What can hurt the person in what is advised. */
+    private static List<Finding> hazards(Advice advice) {
+        List<String> keys = switch (advice.deed()) {
+            case ACCEPT -> List.of();
+            case TEMPER_AGAIN -> List.of("kitchen", "sharp-hot");
+            case HARDEN_AGAIN -> List.of("sharp-hot", "brittle");
+            case LOOK_FIRST -> List.of("file-test", "brittle");
+        };
+        return Hazards.of(keys.toArray(String[]::new)).stream()
+                .map(h -> (Finding) new Finding.Caution(Phrase.of(h.text()), Phrase.of(""), Phrase.of("")))
+                .toList();
     }
 
     /** That no verdict can be given is an answer. */
@@ -87,13 +104,9 @@ public final class JudgeService {
         return new Situation(course, steel, Priors.usual());
     }
 
-    private static void lead(Sheet.Builder sheet, Advice advice) {
-        sheet.add(new Entry.Words("advice", "Do this", deed(advice)));
-    }
-
     private static Phrase deed(Advice advice) {
         return switch (advice.deed()) {
-            case ACCEPT -> Phrase.of("Take it as it is.");
+            case ACCEPT -> accept(advice);
             case TEMPER_AGAIN -> {
                 var temper = advice.options().get(0).temper().orElseThrow();
                 yield Phrase.of(
@@ -107,6 +120,22 @@ public final class JudgeService {
                         .map(l -> Phrase.of("Look first: " + Candidates.words(l.observation()) + "."))
                         .orElse(Phrase.of("Look again before you decide."));
         };
+    }
+
+    /** Where it is more likely wrong than right, the reason must stand beside the deed. */
+    private static Phrase accept(Advice advice) {
+        if (advice.within() >= Math.max(advice.soft(), advice.hard())) {
+            return Phrase.of("Take it as it is.");
+        }
+        return advice.hard() > advice.soft()
+                ? Phrase.of(
+                        "Take it as it is, though it is too hard with a chance of {}: what a second temper may cost by"
+                                + " going too soft weighs more. If a hard part is worse for you, say so under costs.",
+                        Quantity.fraction(advice.hard()))
+                : Phrase.of(
+                        "Take it as it is, though it is too soft with a chance of {}: hardening again costs more. If a"
+                                + " soft part is worse for you, say so under costs.",
+                        Quantity.fraction(advice.soft()));
     }
 
     private static void figures(Sheet.Builder sheet, Judgement judged) {
@@ -135,15 +164,15 @@ public final class JudgeService {
         }
     }
 
-    private static Entry worth(Worth w) {
+    private static Entry worth(String key, Worth w) {
         String label = Described.of(w.observation());
         if (!w.counted()) {
-            return new Entry.Words("worth", label, Phrase.of("not counted again"));
+            return new Entry.Words(key, label, Phrase.of("not counted again"));
         }
         return new Entry.Words(
-                "worth",
+                key,
                 label,
-                Candidates.with(
+                Described.with(
                         w.observation(),
                         "worth {} bit; without it {} to {}",
                         Quantity.number(Math.round(w.bits() * 10) / 10.0),

@@ -49,42 +49,49 @@ public final class Adviser {
     }
 
     private Advice advise(List<NextLook.Candidate> candidates) {
+        List<Option> options = options();
+        Optional<NextLook> look = NextLook.ranked(judged, hrc, candidates).stream()
+                .filter(l -> l.gain() > Costs.ALL.si("worth-a-look", Dimension.HARDNESS))
+                .findFirst();
+        List<Finding> refusals = refusals(look);
+        // two deeds that differ by less than a look there and back are told apart by a look
+        boolean close = options.get(1).loss() - options.get(0).loss() < 2 * costs.look() && look.isPresent();
+        Deed deed = refusals.isEmpty() && !close ? options.get(0).deed() : Deed.LOOK_FIRST;
+        return new Advice(deed, soft(), chance(wanted.low(), wanted.high(), 0), hard(), options, look, refusals);
+    }
+
+    /** What could be done, the cheapest first. */
+    private List<Option> options() {
         List<Option> options = new ArrayList<>();
         options.add(new Option(Deed.ACCEPT, used(0), Optional.empty()));
         temperAgain().ifPresent(options::add);
         options.add(new Option(Deed.HARDEN_AGAIN, costs.hardenAgain() + again(), Optional.empty()));
         options.sort(Comparator.comparingDouble(Option::loss));
-        List<NextLook> looks = NextLook.ranked(judged, hrc, candidates);
-        Optional<NextLook> best = looks.stream().filter(l -> l.gain() > 0.05).findFirst();
-        List<Finding> findings = new ArrayList<>();
-        Estimate told = judged.hardness().orElseThrow();
-        double most = wanted.width() + Costs.ALL.si("refuse-beyond", Dimension.HARDNESS);
-        boolean wide = told.high() - told.low() > most;
-        boolean sure = chance(Double.NEGATIVE_INFINITY, wanted.low(), 0) > SURE
-                || chance(wanted.high(), Double.POSITIVE_INFINITY, 0) > SURE;
-        if (wide && !sure) {
-            findings.add(tooWide(told, most));
-        }
-        if (judged.conflicting()) {
-            findings.add(conflict());
-        }
-        boolean refused = judged.conflicting() || wide && !sure;
-        // two deeds nearly as good as each other are told apart by a look, where one is cheap
-        boolean close = options.size() > 1
-                && options.get(1).loss() - options.get(0).loss() < costs.look() * 2
-                && best.isPresent();
-        Deed deed = refused || close ? Deed.LOOK_FIRST : options.get(0).deed();
-        return new Advice(
-                deed,
-                chance(Double.NEGATIVE_INFINITY, wanted.low(), 0),
-                chance(wanted.low(), wanted.high(), 0),
-                chance(wanted.high(), Double.POSITIVE_INFINITY, 0),
-                options,
-                best,
-                findings);
+        return options;
     }
 
-    private static final double SURE = 0.9;
+    /** Why no verdict can be given. */
+    private List<Finding> refusals(Optional<NextLook> look) {
+        List<Finding> refusals = new ArrayList<>();
+        Estimate told = judged.hardness().orElseThrow();
+        double most = wanted.width() + Costs.ALL.si("refuse-beyond", Dimension.HARDNESS);
+        boolean sure = Math.max(soft(), hard()) > Costs.ALL.number("sure");
+        if (told.high() - told.low() > most && !sure) {
+            refusals.add(tooWide(told, most, look.isPresent()));
+        }
+        if (judged.conflicting()) {
+            refusals.add(conflict());
+        }
+        return refusals;
+    }
+
+    private double soft() {
+        return chance(Double.NEGATIVE_INFINITY, wanted.low(), 0);
+    }
+
+    private double hard() {
+        return chance(wanted.high(), Double.POSITIVE_INFINITY, 0);
+    }
 
     /** Expected cost of putting it to use, softened by so many HRC first. */
     private double used(double softened) {
@@ -106,7 +113,7 @@ public final class Adviser {
     }
 
     private double again() {
-        return (1 - Costs.ALL.number("good-again")) * costs.soft() / 2;
+        return (1 - Costs.ALL.number("good-again")) * costs.soft() * Costs.ALL.number("soft-again");
     }
 
     /** The second temper with the least expected loss: what it softens is read off the steel's own law. */
@@ -121,8 +128,9 @@ public final class Adviser {
         }
         double step = Costs.ALL.si("temper-step", Dimension.TEMPERATURE_DIFFERENCE);
         double most = Costs.ALL.si("temper-most", Dimension.TEMPERATURE_DIFFERENCE);
+        double below = Costs.ALL.si("temper-below", Dimension.TEMPERATURE_DIFFERENCE);
         Option best = null;
-        for (double up = -most / 4; up <= most; up += step) {
+        for (double up = -below; up <= most; up += step) {
             Temper temper = new Temper(peak + up, seconds);
             Optional<Double> then = law(List.of(
                     new Temper(peak, Math.max(first, Tempering.times().low())), temper));
@@ -141,14 +149,18 @@ public final class Adviser {
         return Tempering.hardness(steel, tempers).value().map(Estimate::value);
     }
 
-    private static Finding tooWide(Estimate told, double most) {
+    private static Finding tooWide(Estimate told, double most, boolean look) {
         return new Finding.Stop(
                 Phrase.of(
                         "No verdict: the hardness may be anything from {} to {}.",
                         Quantity.hardness(told.low()),
                         Quantity.hardness(told.high())),
                 Phrase.of("That is wider than {}, the wanted band and a little more.", Quantity.hardness(most)),
-                Phrase.of("Take the look named first."));
+                Phrase.of(
+                        look
+                                ? "Take the look named first."
+                                : "Nothing that can still be seen would tell enough: temper a piece"
+                                        + " of the same bar beside the next one and try that."));
     }
 
     private static Finding conflict() {

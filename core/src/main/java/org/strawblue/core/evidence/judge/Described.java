@@ -1,6 +1,12 @@
 package org.strawblue.core.evidence.judge;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.strawblue.core.evidence.observe.Observation;
+import org.strawblue.core.quantity.Amount;
+import org.strawblue.core.quantity.Phrase;
+import org.strawblue.core.quantity.Quantity;
 
 /** What an observation is called in a sentence. */
 public final class Described {
@@ -56,5 +62,35 @@ public final class Described {
             case BARELY -> "barely bit";
             case SKATES -> "skated";
         };
+    }
+
+    /** A sentence about a look that begins with the figure it had. */
+    public static Phrase with(Observation look, String sentence, Amount... amounts) {
+        Optional<Amount> figure = figure(look);
+        if (figure.isEmpty()) {
+            return Phrase.of(sentence, amounts);
+        }
+        List<Amount> all = new ArrayList<>(List.of(amounts));
+        all.add(0, figure.get());
+        return new Phrase("{}: " + sentence, all);
+    }
+
+    private static Optional<Amount> figure(Observation look) {
+        if (look instanceof Observation.Crayon o) {
+            return Optional.of(Quantity.temperature(o.rating()));
+        }
+        if (look instanceof Observation.Infrared o) {
+            return Optional.of(Quantity.temperature(o.reading()));
+        }
+        if (look instanceof Observation.PartReads o) {
+            return Optional.of(Quantity.temperature(o.reading()));
+        }
+        if (look instanceof Observation.SourceReads o) {
+            return Optional.of(Quantity.temperature(o.reading()));
+        }
+        if (look instanceof Observation.File o && o.graded()) {
+            return Optional.of(Quantity.hardness(o.level()));
+        }
+        return look instanceof Observation.Tester o ? Optional.of(Quantity.hardness(o.reading())) : Optional.empty();
     }
 }

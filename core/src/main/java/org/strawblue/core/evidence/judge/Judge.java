@@ -31,6 +31,9 @@ public final class Judge {
     private static final double SAME = Looks.ALL.si("same-look", Dimension.TIME);
     private static final int ROUNDS = 5;
 
+    /** A few thousand histories tell no smaller chance than this [1]. */
+    private static final double LEAST_TOLD = 1e-3;
+
     private final List<Observation> all;
     private final List<Observation> counted = new ArrayList<>();
     private final List<Clue> clues = new ArrayList<>();
@@ -84,11 +87,11 @@ public final class Judge {
                 .toList();
         say(odd, weights);
         return new Judgement(
-                over(Dimension.TEMPERATURE, e -> peaks(), weights, odd, ensemble.bases()),
+                over(Dimension.TEMPERATURE, peaks(), weights, odd, ensemble.bases()),
                 before,
-                over(Dimension.TIME, e -> holds(), weights, odd, ensemble.bases()),
+                over(Dimension.TIME, holds(), weights, odd, ensemble.bases()),
                 hardness(weights, odd),
-                over(Dimension.LENGTH, e -> films(), weights, odd, ensemble.bases()),
+                over(Dimension.LENGTH, films(), weights, odd, ensemble.bases()),
                 worth,
                 odd,
                 findings,
@@ -110,6 +113,13 @@ public final class Judge {
                     Phrase.of("Whether it fits tells nothing of heat or hardness."),
                     Phrase.of("It is kept with the rest."),
                     Phrase.of("")));
+            return;
+        }
+        if (clue.get() instanceof Measured measured && !measured.tells(ensemble)) {
+            findings.add(new Finding.Note(
+                    Phrase.of(Described.of(seen) + " tells nothing here."),
+                    Phrase.of("What it measures is no part of this heat, or of a steel that is not known."),
+                    Phrase.of("Say what heat it was and which steel, if you know.")));
             return;
         }
         counted.add(seen);
@@ -214,8 +224,9 @@ public final class Judge {
             findings.add(
                     new Finding.Caution(
                             Phrase.of(
-                                    Described.of(w.observation()) + " does not fit the rest: one chance in {}.",
-                                    Quantity.number(Math.round(1 / Math.max(w.surprise(), 1e-6)))),
+                                    Described.of(w.observation())
+                                            + " does not fit the rest: less than one chance in {}.",
+                                    Quantity.number(Math.floor(1 / Math.max(w.surprise(), LEAST_TOLD)))),
                             Phrase.of(
                                     "Without it the peak would be {} to {}.",
                                     Quantity.temperature(w.without().low()),
@@ -229,10 +240,6 @@ public final class Judge {
                     Phrase.of("Too few histories are left to tell an interval by."),
                     Phrase.of("Check the course that is stated: time, source and its temperature.")));
         }
-    }
-
-    private interface Values {
-        double[] of(Ensemble ensemble);
     }
 
     private static Estimate peak(Ensemble ensemble, Weights weights) {
@@ -256,17 +263,15 @@ public final class Judge {
         double[] hrc = ensemble.values(i -> ensemble.hardness(Place.TOP, ensemble.duration(), i));
         return Double.isNaN(weights.quantiles(hrc, 0.5)[0])
                 ? Optional.empty()
-                : Optional.of(over(Dimension.HARDNESS, e -> hrc, weights, odd, ensemble.hardnessBases()));
+                : Optional.of(over(Dimension.HARDNESS, hrc, weights, odd, ensemble.hardnessBases()));
     }
 
     /** With all that was seen; where some of it does not fit, over what is told without that as well. */
-    private Estimate over(
-            Dimension dimension, Values values, Weights weights, List<Worth> odd, Collection<Basis> rests) {
+    private Estimate over(Dimension dimension, double[] v, Weights weights, List<Worth> odd, Collection<Basis> rests) {
         TreeSet<Basis> bases = new TreeSet<>(rests);
         if (!clues.isEmpty()) {
             bases.add(Looks.ALL.basis("how looks are weighed", "lapse"));
         }
-        double[] v = values.of(ensemble);
         Estimate told = weights.estimate(dimension, v, bases);
         double low = told.low();
         double high = told.high();

@@ -1,6 +1,5 @@
 package org.strawblue.core.evidence.judge;
 
-import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.evidence.sample.Ensemble;
 
 /**
@@ -40,6 +39,11 @@ final class Measured implements Clue {
         return spread;
     }
 
+    /** Whether any history would have shown anything at all. */
+    boolean tells(Ensemble ensemble) {
+        return !Double.isNaN(expected.of(ensemble, 0));
+    }
+
     private double off(Ensemble ensemble, int draw) {
         double off = (reading - expected.of(ensemble, draw)) / spread;
         return Double.isNaN(off) ? 0 : off;
@@ -53,11 +57,17 @@ final class Measured implements Clue {
 
     @Override
     public double atMost(Ensemble ensemble, int draw) {
-        return Normal.below(off(ensemble, draw));
+        return below(off(ensemble, draw));
     }
 
     @Override
     public double atLeast(Ensemble ensemble, int draw) {
-        return Normal.below(-off(ensemble, draw));
+        return below(-off(ensemble, draw));
+    }
+
+    /** Chance [1] of less: F(t) = 1/2 + (3/8) u (1 − u²/12), u = t/√(1 + t²/4), Student's t with four degrees. */
+    private static double below(double t) {
+        double u = t / Math.sqrt(1 + t * t / DEGREES);
+        return Math.max(0, Math.min(1, 1.0 / 2 + 3.0 / 8 * u * (1 - u * u / 12)));
     }
 }

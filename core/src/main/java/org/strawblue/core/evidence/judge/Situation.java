@@ -42,6 +42,7 @@ public record Situation(Course course, Optional<Steel> steel, Priors priors, int
                         Influence.SENSOR_OFFSET,
                         Distribution.normal(0, spread),
                         new Basis("a heat of which nothing is known", "assumed", Standing.ASSUMED));
+        // the shape does not matter to a part whose own temperature is given
         Course course = new Course(
                 new PartShape.RoundBar(0.01, 0.05),
                 SteelProperties.room(),

@@ -29,9 +29,9 @@ public final class Conduction {
     private static final double TOLERANCE = 0.01;
     private static final int MOST_STEPS = 60_000;
     private static final int FRAMES = 12;
-    private static final double WITHIN = Air.FIGURES.si("within", Dimension.TEMPERATURE_DIFFERENCE);
+    private static final double WITHIN = Figures.OWN.si("within", Dimension.TEMPERATURE_DIFFERENCE);
 
-    private static final double BALANCED = Air.FIGURES.number("balanced");
+    private static final double BALANCED = Figures.OWN.number("balanced");
 
     private final Course course;
     private final Mesh mesh;
@@ -41,6 +41,11 @@ public final class Conduction {
         this.course = course;
         this.mesh = Meshes.of(course, fineness);
         this.tolerance = tolerance;
+    }
+
+    /** How near its surroundings the slowest place of a part is when it has arrived [K]. */
+    public static double within() {
+        return WITHIN;
     }
 
     public static Answer<CourseRun> run(Course course) {

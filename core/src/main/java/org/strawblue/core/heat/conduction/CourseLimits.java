@@ -20,7 +20,7 @@ final class CourseLimits {
     private static final double COLDEST = kelvin("coldest");
     private static final double HOTTEST = kelvin("hottest");
     private static final double HOTTEST_FLAME = kelvin("hottest-flame");
-    private static final double LONGEST = Air.FIGURES.si("longest", Dimension.TIME);
+    private static final double LONGEST = Figures.OWN.si("longest", Dimension.TIME);
 
     private final List<Finding> stops = new ArrayList<>();
 
@@ -150,10 +150,10 @@ final class CourseLimits {
     }
 
     private static double length(String key) {
-        return Air.FIGURES.si(key, Dimension.LENGTH);
+        return Figures.OWN.si(key, Dimension.LENGTH);
     }
 
     private static double kelvin(String key) {
-        return Air.FIGURES.si(key, Dimension.TEMPERATURE);
+        return Figures.OWN.si(key, Dimension.TEMPERATURE);
     }
 }

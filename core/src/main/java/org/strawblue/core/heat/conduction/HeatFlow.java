@@ -1,6 +1,7 @@
 package org.strawblue.core.heat.conduction;
 
 import org.strawblue.core.heat.SteelProperties;
+import org.strawblue.core.heat.course.Air;
 
 /**
  * ρ c dT/dt = ∇·(k ∇T) over a mesh in one setting, as equations for the enthalpy of each node: V dH/dt = Σ g (θ_neighbour − θ)
@@ -9,7 +10,7 @@ import org.strawblue.core.heat.SteelProperties;
 final class HeatFlow {
 
     private static final double SIGMA = SteelProperties.STEFAN_BOLTZMANN;
-    private static final double BLEND = Air.SHARED.si("blend-length", org.strawblue.core.quantity.Dimension.LENGTH);
+    private static final double BLEND = Figures.SHARED.si("blend-length", org.strawblue.core.quantity.Dimension.LENGTH);
     private static final double NUDGE = 0.05;
 
     private final Mesh mesh;

@@ -17,7 +17,7 @@ import org.strawblue.core.part.PartShape;
  */
 final class Rod {
 
-    private static final double CONSTRICTION = Air.FIGURES.number("line-constriction");
+    private static final double CONSTRICTION = Figures.OWN.number("line-constriction");
 
     /**
      * One piece of a rod.

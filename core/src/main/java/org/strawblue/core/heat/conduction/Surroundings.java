@@ -3,6 +3,7 @@ package org.strawblue.core.heat.conduction;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.strawblue.core.heat.course.Air;
 import org.strawblue.core.heat.course.Setting;
 import org.strawblue.core.history.Trace;
 
@@ -28,9 +29,9 @@ record Surroundings(
         double last,
         double longestStep) {
 
-    private static final double SHARE = Air.SHARED.number("cavity-share");
-    private static final double LAG = Air.SHARED.si("cavity-time", org.strawblue.core.quantity.Dimension.TIME);
-    private static final double PLATE_EMISSIVITY = Air.SHARED.number("plate-emissivity");
+    private static final double SHARE = Figures.SHARED.number("cavity-share");
+    private static final double LAG = Figures.SHARED.si("cavity-time", org.strawblue.core.quantity.Dimension.TIME);
+    private static final double PLATE_EMISSIVITY = Figures.SHARED.number("plate-emissivity");
 
     /** @param size the size the free film of the air goes by, diameter or thickness [m] */
     static Surroundings of(Setting setting, double size, double seconds) {
@@ -47,7 +48,7 @@ record Surroundings(
                     firm.longestStep);
         }
         if (setting instanceof Setting.OnPlate plate) {
-            double last = value(plate.plate(), seconds);
+            double last = plate.plate().at(seconds);
             return new Surroundings(
                     Optional.of(plate),
                     0,
@@ -95,7 +96,7 @@ record Surroundings(
 
     /** The plate with nothing on it [K]. */
     double plate(double seconds) {
-        return on.map(p -> value(p.plate(), seconds)).orElse(0.0);
+        return on.map(p -> p.plate().at(seconds)).orElse(0.0);
     }
 
     /** Exchange of heat by radiation between plate and part: both are grey and face each other. */
@@ -124,7 +125,7 @@ record Surroundings(
             return new Zone(heat, heat, FilmTable.constant(oven.film()), oven.emissivity(), oven.swing() == 0);
         }
         if (setting instanceof Setting.InLoggedOven oven) {
-            DoubleUnaryOperator heat = t -> value(oven.log(), t);
+            DoubleUnaryOperator heat = t -> oven.log().at(t);
             return new Zone(heat, heat, FilmTable.constant(oven.film()), oven.emissivity(), false);
         }
         if (setting instanceof Setting.InFlame flame) {
@@ -138,7 +139,7 @@ record Surroundings(
             return Zone.steady(sand.sand(), sand.sand(), FilmTable.constant(sand.film()), 0);
         }
         if (setting instanceof Setting.InAir air) {
-            FilmTable film = new FilmTable(t -> air.filmFactor() * Air.freeConvection(size, t, air.room()));
+            FilmTable film = new FilmTable(t -> air.filmFactor() * Air.aboutBar(size, t, air.room()));
             return Zone.steady(air.room(), air.room(), film, air.emissivity());
         }
         throw new IllegalArgumentException("no part of a course of its own: " + setting);
@@ -146,17 +147,18 @@ record Surroundings(
 
     /** Air and room over a plate, or a cover that warms towards the plate's heat. */
     private static Zone over(Setting.OnPlate plate, double size) {
-        double first = value(plate.plate(), 0);
+        double first = plate.plate().at(0);
         if (plate.covered()) {
-            DoubleUnaryOperator tent =
-                    t -> plate.room() + SHARE * (1 - Math.exp(-t / LAG)) * (value(plate.plate(), t) - plate.room());
+            DoubleUnaryOperator tent = t -> plate.room()
+                    + SHARE * (1 - Math.exp(-t / LAG)) * (plate.plate().at(t) - plate.room());
             double middle = plate.room() + SHARE * (first - plate.room());
-            FilmTable film = new FilmTable(t -> plate.filmFactor() * Air.freeConvection(size, t, middle));
+            FilmTable film = new FilmTable(t -> plate.filmFactor() * Air.aboutBar(size, t, middle));
             return new Zone(tent, tent, film, plate.emissivity(), false);
         }
-        DoubleUnaryOperator air = t -> plate.room() + plate.roomShare() * (value(plate.plate(), t) - plate.room());
+        DoubleUnaryOperator air =
+                t -> plate.room() + plate.roomShare() * (plate.plate().at(t) - plate.room());
         double middle = plate.room() + plate.roomShare() * (first - plate.room());
-        FilmTable film = new FilmTable(t -> plate.filmFactor() * Air.freeConvection(size, t, middle));
+        FilmTable film = new FilmTable(t -> plate.filmFactor() * Air.aboutBar(size, t, middle));
         return new Zone(air, t -> plate.room(), film, plate.emissivity(), constant(plate.plate()));
     }
 
@@ -167,28 +169,5 @@ record Surroundings(
             }
         }
         return true;
-    }
-
-    /** A log's value at a time [s] after it began, level beyond its ends [K]. */
-    static double value(Trace trace, double seconds) {
-        double at = trace.second(0) + seconds;
-        int low = 0;
-        int high = trace.size() - 1;
-        if (at >= trace.second(high)) {
-            return trace.kelvin(high);
-        }
-        if (at <= trace.second(0)) {
-            return trace.kelvin(0);
-        }
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (trace.second(middle) <= at) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double share = (at - trace.second(low)) / (trace.second(high) - trace.second(low));
-        return trace.kelvin(low) + share * (trace.kelvin(high) - trace.kelvin(low));
     }
 }

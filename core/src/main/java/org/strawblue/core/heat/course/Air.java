@@ -2,6 +2,7 @@ package org.strawblue.core.heat.course;
 
 import java.util.List;
 import org.strawblue.core.estimate.Constants;
+import org.strawblue.core.heat.SteelProperties;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.table.Row;
 import org.strawblue.core.table.Table;
@@ -10,12 +11,11 @@ import org.strawblue.core.table.Table;
  * Air about a part: its properties, straight lines between the rows of {@code air.csv}, level beyond them; its film by free
  * convection; radiation as a film.
  */
-final class Air {
+public final class Air {
 
     static final Constants FAST = Constants.of(Air.class, "fast.csv");
 
-    private static final double SIGMA = Constants.of(org.strawblue.core.heat.SteelProperties.class, "heat.csv")
-            .number("stefan-boltzmann");
+    private static final double SIGMA = SteelProperties.STEFAN_BOLTZMANN;
     private static final double GRAVITY = FAST.number("gravity");
     private static final double A = FAST.number("cylinder-a");
     private static final double B = FAST.number("cylinder-b");
@@ -35,12 +35,15 @@ final class Air {
     private Air() {}
 
     /** [W/(m·K)] */
-    static double conductivity(double kelvin) {
+    public static double conductivity(double kelvin) {
         return read(CONDUCTIVITY, kelvin);
     }
 
-    /** Film [W/(m²·K)] about a lying bar of this diameter [m] between a surface and the air [K]. */
-    static double aboutBar(double diameter, double surface, double air) {
+    /**
+     * Film [W/(m²·K)] about a lying bar of this diameter [m] between a surface and the air [K]: Nu = (0.60 + 0.387 Ra^(1/6) /
+     * [1 + (0.559/Pr)^(9/16)]^(8/27))², properties at the mean of both. Range: Ra to 10¹². Source: Churchill and Chu 1975.
+     */
+    public static double aboutBar(double diameter, double surface, double air) {
         double middle = (surface + air) / 2;
         double grashof = read(LIFT, middle) * Math.abs(surface - air) * diameter * diameter * diameter;
         double root = A + B * Math.sqrt(Math.cbrt(grashof));

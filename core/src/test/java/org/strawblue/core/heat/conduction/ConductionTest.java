@@ -137,7 +137,7 @@ class ConductionTest {
             Trace fine = exact.history().at(place).orElseThrow();
             Trace few = coarse.history().at(place).orElseThrow();
             for (int second = 1; second <= 600; second++) {
-                assertThat(Surroundings.value(few, second)).isCloseTo(Surroundings.value(fine, second), within(0.15));
+                assertThat(few.at(second)).isCloseTo(fine.at(second), within(0.15));
             }
         }
     }
@@ -160,8 +160,8 @@ class ConductionTest {
                 new Course(new PartShape.SquareBar(0.01, 0.08), 1073, List.of(new Spell(dip, 6), new Spell(room, 60)));
         CourseRun run = Conduction.run(course).value().orElseThrow();
         Trace edge = run.history().at(Place.EDGE).orElseThrow();
-        assertThat(Surroundings.value(edge, 6)).isLessThan(400);
-        assertThat(Surroundings.value(edge, 30)).isGreaterThan(480);
+        assertThat(edge.at(6)).isLessThan(400);
+        assertThat(edge.at(30)).isGreaterThan(480);
         assertThat(run.energy().error()).isLessThan(1e-3);
     }
 

@@ -73,7 +73,7 @@ class TwinsTest {
     }
 
     private static double at(Trace trace, double seconds) {
-        return Surroundings.value(trace, seconds) - ZERO;
+        return trace.at(seconds) - ZERO;
     }
 
     /** By what share of the time we are early or late at the temperature the twin has; 0 within the twin's own mesh error. */
