@@ -5,7 +5,6 @@ import numpy as np
 
 ROOT = os.path.join(os.path.dirname(os.path.abspath(__file__)), "..", "..")
 DATA = os.path.join(ROOT, "core/src/main/resources/org/strawblue/core")
-SIGMA = 5.670374419e-8
 ZERO = 273.15
 
 
@@ -20,20 +19,35 @@ AIR_T = np.array([float(r["kelvin"]) for r in AIR])
 AIR_K = np.array([float(r["conductivity_W_mK"]) for r in AIR])
 AIR_NU = np.array([float(r["viscosity_m2_s"]) for r in AIR])
 AIR_PR = np.array([float(r["prandtl"]) for r in AIR])
-RHO = 7850.0
+HEAT = {r["key"]: float(r["value"]) for r in rows(os.path.join(DATA, "heat/heat.csv"))}
+RHO, SIGMA = HEAT["density"], HEAT["stefan-boltzmann"]
+STEEL = rows(os.path.join(DATA, "heat/steel-properties.csv"))
 
 
-def conductivity(T):
-    c = np.asarray(T) - ZERO
-    return np.where(c < 800, 54 - 0.0333 * c, 27.3)
+def pieces(quantity):
+    """Where each piece ends, and its c0 to c3, numerator and pole; the last one goes on for ever."""
+    found = [r for r in STEEL if r["quantity"] == quantity]
+    return ([float(r["to_C"]) for r in found[:-1]],
+            [[float(r[c]) for c in ("c0", "c1", "c2", "c3", "numerator", "pole_C")] for r in found])
 
 
-def specific_heat(T):
-    c = np.asarray(T, dtype=float) - ZERO
-    with np.errstate(divide="ignore"):
-        return np.where(c < 600, 425 + 0.773 * c - 1.69e-3 * c**2 + 2.22e-6 * c**3,
-               np.where(c < 735, 666 + 13002 / (738 - c),
-               np.where(c < 900, 545 + 17820 / (c - 731), 650)))
+def property_by(ends, laws):
+    def at(T):
+        c = np.asarray(T, dtype=float) - ZERO
+        if c.max() < ends[0]:  # all in the first piece: quicker
+            a0, a1, a2, a3, n, pole = laws[0]
+            return a0 + c * (a1 + c * (a2 + c * a3)) + (n / (pole - c) if n else 0.0)
+        with np.errstate(divide="ignore"):
+            values = [a0 + c * (a1 + c * (a2 + c * a3)) + (n / (pole - c) if n else 0.0) for a0, a1, a2, a3, n, pole in laws]
+        out = values[-1]
+        for end, value in zip(ends[::-1], values[-2::-1]):
+            out = np.where(c < end, value, out)
+        return out
+    return at
+
+
+conductivity = property_by(*pieces("conductivity"))
+specific_heat = property_by(*pieces("specific-heat"))
 
 
 def air_conductivity(T):
