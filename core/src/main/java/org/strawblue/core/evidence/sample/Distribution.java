@@ -43,7 +43,8 @@ public record Distribution(Kind kind, double centre, double low, double high) {
                     .orElseThrow(() -> new IllegalArgumentException("unknown distribution '" + word + "'"));
         }
 
-        double scaled(double x) {
+        /** f(x): onto the scale on which the bell is a bell. */
+        public double scaled(double x) {
             return switch (this) {
                 case NORMAL, EVEN -> x;
                 case LOGNORMAL -> Math.log(x);
@@ -51,7 +52,8 @@ public record Distribution(Kind kind, double centre, double low, double high) {
             };
         }
 
-        double unscaled(double y) {
+        /** Back from that scale. */
+        public double unscaled(double y) {
             return switch (this) {
                 case NORMAL, EVEN -> y;
                 case LOGNORMAL -> Math.exp(y);

@@ -1,5 +1,8 @@
 package org.strawblue.core.evidence.sample;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /**
  * What acts on a heat or on a reading of it and is not known: the influence quantities. What is believed of each lies in
  * {@code influences.csv} until the shop knows better. Values are in the core's units.
@@ -43,6 +46,11 @@ public enum Influence {
     FAST_TIME,
     /** By how much the fast model is off in temperature, in its own standard deviations [1]. */
     FAST_LEVEL;
+
+    /** The influence of a word; absent where the word is none of ours. */
+    public static Optional<Influence> of(String key) {
+        return Arrays.stream(values()).filter(i -> i.key().equals(key)).findFirst();
+    }
 
     /** Its word in data files: "contact-gap". */
     public String key() {
