@@ -42,7 +42,7 @@ class ArchitectureTest {
         MAY_USE.put("pyrometry", withColour);
         List<String> withOxide = plus(withColour, "oxide", "glow", "pyrometry");
         MAY_USE.put("watch", withOxide);
-        MAY_USE.put("evidence", plus(withOxide, "watch"));
+        MAY_USE.put("evidence", plus(withOxide, "watch", "fit"));
         MAY_USE.put("job", plus(withOxide, "watch", "evidence", "spring", "fit"));
     }
 
