@@ -48,6 +48,8 @@ final class CommandLines {
         commands.put("table", () -> new TableCommand(screen));
         commands.put("heat", () -> new HeatCommand(screen));
         commands.put("judge", () -> new JudgeCommand(screen));
+        commands.put("learn", () -> new LearnCommand(screen));
+        commands.put("diagnose", () -> new DiagnoseCommand(screen));
         commands.put("proof", ProofCommand::new);
         commands.put(COMPLETION, CompletionCommand::new);
         return commands;

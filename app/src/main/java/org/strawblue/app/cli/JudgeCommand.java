@@ -1,17 +1,25 @@
 package org.strawblue.app.cli;
 
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.strawblue.app.input.LogReader;
 import org.strawblue.app.input.ProblemPrinter;
 import org.strawblue.app.input.Read;
+import org.strawblue.app.input.StateFile;
 import org.strawblue.app.report.Screen;
 import org.strawblue.app.service.JudgeService;
+import org.strawblue.app.service.LearnService;
 import org.strawblue.app.service.Sheet;
+import org.strawblue.core.evidence.learn.ShopKnowledge;
+import org.strawblue.core.evidence.sample.Priors;
 import org.strawblue.core.job.HeatLog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -35,6 +43,8 @@ import picocli.CommandLine.Spec;
             "Examples:",
             "  strawblue judge examples/logs/tempered-pin.yaml",
             "  strawblue judge looks.csv --json",
+            "  strawblue judge examples/logs/tempered-pin.yaml --state shop.yaml",
+            "      with what learn has kept of this shop's things",
             "",
             "A log is YAML (title, part, heat, observations, costs) or a CSV table with a row for each look; every figure"
                     + " may carry its unit, and every one may be  don't know.  See docs/guide/judge.md."
@@ -48,6 +58,12 @@ final class JudgeCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "LOG", description = "The log of what was seen.")
     private Path file;
+
+    @Option(names = "--state", paramLabel = "FILE", description = "What the shop has learned, kept by learn.")
+    private @Nullable Path state;
+
+    @Option(names = "--oven", paramLabel = "NAME", description = "Which of its ovens; \"the oven\" if not told.")
+    private String oven = "the oven";
 
     @Mixin
     private OutputOptions output;
@@ -68,7 +84,19 @@ final class JudgeCommand implements Callable<Integer> {
         if (read.value().isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
-        Sheet sheet = JudgeService.judge(read.value().get());
+        Read<ShopKnowledge> shop = state == null
+                ? new Read<>(Optional.of(ShopKnowledge.NOTHING), List.of(), List.of())
+                : StateFile.read(state);
+        if (shop.value().isEmpty()) {
+            err.print(new ProblemPrinter(screen.columns(), screen.colours()).print(shop.problems()));
+            err.flush();
+            return ExitCode.BAD_INPUT;
+        }
+        HeatLog log = read.value().get();
+        String name = LearnService.name(String.valueOf(file.getFileName()), log);
+        Priors priors =
+                shop.value().get().without(name).priors(Priors.usual(), LearnService.things(log, oven));
+        Sheet sheet = JudgeService.judge(log, priors);
         var out = spec.commandLine().getOut();
         out.print(output.print(sheet, screen));
         out.flush();

@@ -36,6 +36,11 @@ final class ShapeOptions {
     @Option(names = "--length", paramLabel = "SIZE", description = "Length of the part; a long one if not told.")
     private @Nullable String length;
 
+    /** Whether any size is given. */
+    boolean given() {
+        return Stream.of(diameter, side, thickness, width, outside, bore, length).anyMatch(s -> s != null);
+    }
+
     /** Absent, with a problem noted, where the sizes make no shape. */
     Optional<PartShape> shape(Question question) {
         long shapes = Stream.of(diameter, side, thickness, outside)

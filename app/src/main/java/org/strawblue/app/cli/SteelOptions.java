@@ -36,6 +36,18 @@ final class SteelOptions {
     @Option(names = "--as-quenched", paramLabel = "HRC", description = "Its hardness as quenched, if measured.")
     private @Nullable String asQuenched;
 
+    /** Whether anything is said of the steel. */
+    boolean given() {
+        return grade != null || composition != null;
+    }
+
+    /** The same steel with its grade's nominal composition, where it has no other. */
+    Steel complete(Steel steel) {
+        return steel.composition().isPresent()
+                ? steel
+                : steel.grade().map(g -> steel.with(Grades.of(g).composition())).orElse(steel);
+    }
+
     Optional<Grade> grade(Question question) {
         return question.named(GRADE, grade, Grades::find);
     }

@@ -35,9 +35,13 @@ public final class JudgeService {
     private JudgeService() {}
 
     public static Sheet judge(HeatLog log) {
+        return judge(log, Priors.usual());
+    }
+
+    /** @param priors what is believed of the shop's things before anything was seen */
+    public static Sheet judge(HeatLog log, Priors priors) {
         Optional<Steel> steel = log.part().flatMap(JudgeService::steel);
-        Situation situation = situation(log, steel);
-        Judgement judged = Judge.of(situation, log.observations());
+        Judgement judged = judged(log, priors);
         Optional<Band> wanted = log.part().flatMap(WorkPiece::hardness);
         Optional<Advice> advice =
                 steel.flatMap(s -> wanted.flatMap(w -> Adviser.of(judged, s, w, log.costs(), Candidates.of(judged))));
@@ -74,6 +78,11 @@ public final class JudgeService {
                 .toList();
     }
 
+    static Judgement judged(HeatLog log, Priors priors) {
+        Optional<Steel> steel = log.part().flatMap(JudgeService::steel);
+        return Judge.of(situation(log, steel, priors), log.observations());
+    }
+
     /** That no verdict can be given is an answer. */
     private static Finding softened(Finding finding) {
         return finding instanceof Finding.Stop stop
@@ -90,7 +99,7 @@ public final class JudgeService {
         });
     }
 
-    private static Situation situation(HeatLog log, Optional<Steel> steel) {
+    private static Situation situation(HeatLog log, Optional<Steel> steel, Priors priors) {
         if (log.heat().isEmpty()) {
             OptionalDouble lasted = log.observations().stream()
                     .map(o -> o.seen().seconds())
@@ -101,7 +110,7 @@ public final class JudgeService {
             return Situation.unknownHeat(lasted, steel);
         }
         Course course = new Course(log.part().flatMap(WorkPiece::shape).orElseThrow(), Settings.room(), log.heat());
-        return new Situation(course, steel, Priors.usual());
+        return new Situation(course, steel, priors);
     }
 
     private static Phrase deed(Advice advice) {

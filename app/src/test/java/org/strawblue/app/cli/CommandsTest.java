@@ -28,7 +28,8 @@ class CommandsTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"plan", "harden", "temper", "colour", "color", "spring", "grades", "table", "proof", "completion"
+            strings = {"plan", "harden", "temper", "colour", "color", "spring", "grades", "table", "learn", "diagnose", "proof",
+                "completion"
             })
     void everyCommandHelpsWithAnExample(String command) {
         Shell shell = shell(command + " --help");

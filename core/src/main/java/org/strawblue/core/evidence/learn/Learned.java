@@ -25,6 +25,11 @@ public record Learned(Subject subject, List<Told> told) {
         return new Learned(subject, all);
     }
 
+    Learned without(String from) {
+        return new Learned(
+                subject, told.stream().filter(t -> !t.from().equals(from)).toList());
+    }
+
     /** What is believed of its value in the next job, from what is usual and what was told. */
     public Distribution next(Distribution usual) {
         return told.isEmpty() ? usual : distribution(usual, hierarchy(usual).next(bells(usual.kind())));

@@ -72,11 +72,23 @@ public record ShopKnowledge(SortedMap<Subject, Learned> all) {
         String against = before.jobs() == 0 ? "what is usual of its kind" : "the " + before.jobs() + " before it";
         return new Finding.Caution(
                 Phrase.of(
-                        told.from() + " does not fit " + against + " for " + subject.device() + " ("
+                        (told.from() + " does not fit " + against + " for " + subject.device()).replace("{}", "{ }") + " ("
                                 + subject.influence().key().replace('-', ' ') + "): one chance in {}.",
                         Quantity.number(Math.round(1 / Math.max(surprise, 1e-6)))),
                 Phrase.of("It was counted all the same: what is believed now lies between, and is wider."),
                 Phrase.of("Check its units and what it was measured on; if it is wrong, take it out of the state file."));
+    }
+
+    /** The same without what one job or log told: for judging that very one. */
+    public ShopKnowledge without(String from) {
+        SortedMap<Subject, Learned> rest = new TreeMap<>();
+        all.forEach((subject, learned) -> {
+            Learned left = learned.without(from);
+            if (left.jobs() > 0) {
+                rest.put(subject, left);
+            }
+        });
+        return new ShopKnowledge(rest);
     }
 
     /** What is believed for the next job done with these things. */

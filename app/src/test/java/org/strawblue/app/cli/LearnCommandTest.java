@@ -1,0 +1,125 @@
+package org.strawblue.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LearnCommandTest {
+
+    private static final String OVEN = "../examples/logs/oven-200.csv";
+    private static final String PIN = "../examples/logs/tempered-pin.yaml";
+
+    @TempDir
+    private Path folder;
+
+    private Shell learn(String... args) {
+        List<String> all = new ArrayList<>(List.of("learn"));
+        all.addAll(List.of(args));
+        return Shell.run(all.toArray(String[]::new));
+    }
+
+    private String state() {
+        return folder.resolve("shop.yaml").toString();
+    }
+
+    /** The example was made 12.5 K low, to swing 13 K in 14 min 20 s. */
+    @Test
+    void anOvenLogAloneTellsOffsetSwingPeriodAndWhatTheyCost() {
+        Shell shell = learn(OVEN, "--grade", "O1");
+        assertThat(shell.code()).as(shell.err()).isZero();
+        assertThat(shell.out())
+                .contains("−12 °C", "Swing to either side", "14 min", "Hardness as it is", "By the offset", "Next time");
+    }
+
+    @Test
+    void whatIsKeptIsUsedAndTheSameLogDoesNotCountTwice() throws IOException {
+        assertThat(learn(OVEN, "--state", state()).code()).isZero();
+        String once = Files.readString(Path.of(state()));
+        assertThat(learn(OVEN, "--state", state()).code()).isZero();
+        assertThat(Files.readString(Path.of(state()))).isEqualTo(once).contains("jobs: 1");
+        assertThat(learn(PIN, "--state", state()).code()).isZero();
+        assertThat(Files.readString(Path.of(state()))).contains("the gun", "the oven");
+    }
+
+    /** What a log taught may help to judge another one, but not the log itself: that would count it twice. */
+    @Test
+    void judgeUsesWhatOtherLogsTaught() throws IOException {
+        Path other = folder.resolve("other.yaml");
+        Files.writeString(other, Files.readString(Path.of(PIN)).replace("Detent pin", "Another pin"));
+        assertThat(learn(PIN, "--state", state()).code()).isZero();
+        String usual = Shell.run("judge", PIN).out();
+        Shell same = Shell.run("judge", PIN, "--state", state());
+        Shell next = Shell.run("judge", other.toString(), "--state", state());
+        assertThat(same.out()).isEqualTo(usual);
+        assertThat(next.code()).isZero();
+        assertThat(next.out().replaceAll("\\s+", " ")).contains("Measured in this shop");
+        assertThat(Shell.run("judge", PIN, "--state", "pom.xml").code()).isEqualTo(ExitCode.BAD_INPUT);
+    }
+
+    @Test
+    void aSecondOvenIsAnother() throws IOException {
+        learn(OVEN, "--state", state());
+        learn(OVEN, "--oven", "toaster {}", "--state", state());
+        assertThat(Files.readString(Path.of(state()))).contains("\"the oven\"", "\"toaster {}\"");
+    }
+
+    @Test
+    void aLogTooShortIsRefusedAndNothingIsWritten() throws IOException {
+        Path log = Files.writeString(folder.resolve("short {}.csv"), "time_s,temperature_C\n0,20\n60,100\n120,190\n");
+        Shell shell = learn(log.toString(), "--set", "200C", "--state", state());
+        assertThat(shell.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(shell.out()).contains("STOP", "10 min");
+        assertThat(Path.of(state())).doesNotExist();
+    }
+
+    @Test
+    void aSettingThatIsNotKnownIsNoFault() throws IOException {
+        Path log = folder.resolve("o.csv");
+        StringBuilder text = new StringBuilder("time_min,temperature_F\n");
+        for (int i = 0; i < 120; i++) {
+            text.append(i).append(',').append(390 + 20 * Math.sin(i / 2.5)).append('\n');
+        }
+        Files.writeString(log, text);
+        Shell shell = learn(log.toString(), "--set", "don't know");
+        assertThat(shell.code()).isZero();
+        assertThat(shell.out()).contains("its offset cannot be told", "Swing to either side");
+        assertThat(learn(log.toString(), "--set", "390 F", "--by", "oven thermometer", "--units", "inch", "--json").out())
+                .contains("\"offset\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "learn",
+                "learn no-such-file.csv",
+                "learn no-such-file.yaml",
+                "learn src",
+                "learn " + OVEN + " --set warm",
+                "learn " + OVEN + " --by nose",
+                "learn " + OVEN + " --grade Unobtainium",
+                "learn " + OVEN + " --grade O1 --time 0s",
+                "learn " + OVEN + " --state pom.xml",
+                "learn " + OVEN + " --nonsense",
+                "learn ../examples/drawer.csv",
+            })
+    void aFaultIsBadInput(String line) {
+        Shell shell = Shell.run(line.split(" "));
+        assertThat(shell.code()).as(shell.out() + shell.err()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(shell.err()).isNotBlank().doesNotContain("Exception");
+        assertThat(shell.out()).isEmpty();
+    }
+
+    @Test
+    void allFaultsAreToldAtOnce() {
+        Shell shell = learn("no-such.csv", OVEN, "--set", "warm", "--by", "nose", "--time", "soon");
+        assertThat(shell.err()).contains("no-such.csv", "--set", "--by", "--time", "4 problems");
+    }
+}
