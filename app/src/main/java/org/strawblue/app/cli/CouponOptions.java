@@ -8,7 +8,10 @@ import picocli.CommandLine.Option;
 /** What was tried on a steel of no name. */
 final class CouponOptions {
 
-    @Option(names = "--look", paramLabel = "WORD", description = "Of unknown steel: black, drawn, ground, stainless, cast.")
+    @Option(
+            names = "--look",
+            paramLabel = "WORD",
+            description = "Of unknown steel: black, drawn, ground, stainless, cast.")
     private @Nullable String look;
 
     @Option(names = "--magnet", paramLabel = "WORD", description = "Of unknown steel, cold: holds, weak, none.")
@@ -26,13 +29,19 @@ final class CouponOptions {
     @Option(names = "--thick", paramLabel = "WORD", description = "A thick piece quenched in oil: hard, soft.")
     private @Nullable String thick;
 
-    @Option(names = "--water", paramLabel = "WORD", description = "A thin coupon quenched in water: hard, soft, cracked.")
+    @Option(
+            names = "--water",
+            paramLabel = "WORD",
+            description = "A thin coupon quenched in water: hard, soft, cracked.")
     private @Nullable String water;
 
     @Option(names = "--air", paramLabel = "WORD", description = "A thin coupon cooled in air: hard, soft.")
     private @Nullable String air;
 
-    @Option(names = "--snap", paramLabel = "WORD", description = "A quenched coupon snapped: bends, coarse, fine, grey.")
+    @Option(
+            names = "--snap",
+            paramLabel = "WORD",
+            description = "A quenched coupon snapped: bends, coarse, fine, grey.")
     private @Nullable String snap;
 
     /** Words by clue, of those that were given. */

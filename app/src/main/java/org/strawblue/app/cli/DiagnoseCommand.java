@@ -78,13 +78,18 @@ final class DiagnoseCommand extends Answering {
             question.problem("--symptom", symptom, "--symptom or --unknown-steel, not both", "Leave one out.");
         }
         Map<String, String> answers = seen(question, UnknownSteel.topic());
-        coupon.tried().forEach((clue, word) -> answer(question, UnknownSteel.topic(), "--" + clue, clue, word, answers));
+        coupon.tried()
+                .forEach((clue, word) -> answer(question, UnknownSteel.topic(), "--" + clue, clue, word, answers));
         return question.answer(() -> DiagnoseService.steel(answers));
     }
 
     private Optional<Sheet> askSymptom(Question question) {
-        coupon.tried().forEach((clue, word) -> question.problem(
-                "--" + clue, word, "--unknown-steel with it", "Add --unknown-steel, or write --seen for a symptom."));
+        coupon.tried()
+                .forEach((clue, word) -> question.problem(
+                        "--" + clue,
+                        word,
+                        "--unknown-steel with it",
+                        "Add --unknown-steel, or write --seen for a symptom."));
         Optional<Topic> topic = symptom(question);
         Known known = told.known(question);
         Map<String, String> answers = topic.map(t -> seen(question, t)).orElse(Map.of());
@@ -92,21 +97,18 @@ final class DiagnoseCommand extends Answering {
     }
 
     private Optional<Topic> symptom(Question question) {
-        String words = String.join(
-                ", ",
-                "did not harden",
-                "cracked",
-                "chips",
-                "rolls over",
-                "bent",
-                "colour does not match");
+        String words =
+                String.join(", ", "did not harden", "cracked", "chips", "rolls over", "bent", "colour does not match");
         if (symptom == null || QuantityReader.notKnown(symptom)) {
             question.missing("--symptom", symptom, "one of " + words + "; or --unknown-steel");
             return Optional.empty();
         }
         Optional<Topic> found = Topic.find(symptom);
         if (found.isEmpty()) {
-            String nearest = Topic.nearest(symptom).stream().findFirst().map(n -> "Did you mean " + n + "? ").orElse("");
+            String nearest = Topic.nearest(symptom).stream()
+                    .findFirst()
+                    .map(n -> "Did you mean " + n + "? ")
+                    .orElse("");
             question.problem("--symptom", symptom, "one of " + words, nearest + "Choose one of these.");
         }
         return found;
@@ -117,7 +119,8 @@ final class DiagnoseCommand extends Answering {
         for (String one : seen == null ? List.<String>of() : seen) {
             String[] parts = one.split("=", 2);
             if (parts.length < 2) {
-                question.problem("--seen", one, "clue=answer, such as magnet=held", "Clues here: " + clues(topic) + ".");
+                question.problem(
+                        "--seen", one, "clue=answer, such as magnet=held", "Clues here: " + clues(topic) + ".");
             } else {
                 answer(question, topic, "--seen", parts[0].strip(), parts[1].strip(), answers);
             }
@@ -144,7 +147,8 @@ final class DiagnoseCommand extends Answering {
         }
         String before = answers.put(clue.get().key(), reply.get().key());
         if (before != null && !before.equals(reply.get().key())) {
-            question.problem(option, key + "=" + word, "each clue once", "It was answered with " + before + " as well.");
+            question.problem(
+                    option, key + "=" + word, "each clue once", "It was answered with " + before + " as well.");
         }
     }
 

@@ -94,8 +94,7 @@ final class JudgeCommand implements Callable<Integer> {
         }
         HeatLog log = read.value().get();
         String name = LearnService.name(String.valueOf(file.getFileName()), log);
-        Priors priors =
-                shop.value().get().without(name).priors(Priors.usual(), LearnService.things(log, oven));
+        Priors priors = shop.value().get().without(name).priors(Priors.usual(), LearnService.things(log, oven));
         Sheet sheet = JudgeService.judge(log, priors);
         var out = spec.commandLine().getOut();
         out.print(output.print(sheet, screen));

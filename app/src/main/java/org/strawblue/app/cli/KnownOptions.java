@@ -15,6 +15,8 @@ import org.strawblue.core.job.WorkPiece;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.source.Basis;
+import org.strawblue.core.source.Standing;
 import org.strawblue.core.steel.Composition;
 import org.strawblue.core.steel.Grade;
 import org.strawblue.core.steel.Quenchant;
@@ -23,8 +25,6 @@ import org.strawblue.core.steel.Temper;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import org.strawblue.core.source.Basis;
-import org.strawblue.core.source.Standing;
 
 /** What is known of a job: by a job file, by options, or not at all. */
 final class KnownOptions {
@@ -95,8 +95,8 @@ final class KnownOptions {
         Optional<PartShape> form = shape.given() ? shape.shape(question) : piece.flatMap(WorkPiece::shape);
         Optional<Quenchant> bath = question.named("--quench", quench, Quenchants::find)
                 .or(() -> piece.flatMap(p -> p.harden().quench()));
-        Optional<HeatSource> source =
-                question.named("--heat", heat, HeatSources::find).or(() -> piece.flatMap(p -> p.harden().with()));
+        Optional<HeatSource> source = question.named("--heat", heat, HeatSources::find)
+                .or(() -> piece.flatMap(p -> p.harden().with()));
         OptionalDouble from = first(
                 question.si("--hardened-from", hardenedFrom, Dimension.TEMPERATURE),
                 piece.map(p -> p.harden().temperature()));
@@ -104,10 +104,11 @@ final class KnownOptions {
         OptionalDouble at = first(
                 question.si("--tempered-at", temperedAt, Dimension.TEMPERATURE),
                 piece.map(p -> p.temper().temperature()));
-        OptionalDouble time =
-                first(positive(question, "--tempered-for", temperedFor), piece.map(p -> p.temper().time()));
-        Optional<Band> hardness = question.band("--wanted", wanted, Dimension.HARDNESS)
-                .or(() -> piece.flatMap(WorkPiece::hardness));
+        OptionalDouble time = first(
+                positive(question, "--tempered-for", temperedFor),
+                piece.map(p -> p.temper().time()));
+        Optional<Band> hardness =
+                question.band("--wanted", wanted, Dimension.HARDNESS).or(() -> piece.flatMap(WorkPiece::hardness));
         Optional<Temper> temper = at.isPresent() && time.isPresent() && time.getAsDouble() > 0
                 ? Optional.of(new Temper(at.getAsDouble(), time.getAsDouble()))
                 : Optional.empty();
@@ -115,10 +116,7 @@ final class KnownOptions {
     }
 
     private static Grade analysed(Composition composition) {
-        return Grade.of(
-                composition,
-                new Basis(
-                        "the analysis given", "job-file", Standing.PUBLISHED));
+        return Grade.of(composition, new Basis("the analysis given", "job-file", Standing.PUBLISHED));
     }
 
     private static OptionalDouble positive(Question question, String option, @Nullable String text) {

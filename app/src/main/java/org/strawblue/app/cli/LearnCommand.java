@@ -122,9 +122,7 @@ final class LearnCommand implements Callable<Integer> {
         }
         notes.forEach(spec.commandLine().getErr()::println);
         if (!problems.isEmpty()) {
-            spec.commandLine()
-                    .getErr()
-                    .print(new ProblemPrinter(screen.columns(), screen.colours()).print(problems));
+            spec.commandLine().getErr().print(new ProblemPrinter(screen.columns(), screen.colours()).print(problems));
             spec.commandLine().getErr().flush();
             return ExitCode.BAD_INPUT;
         }
@@ -145,13 +143,14 @@ final class LearnCommand implements Callable<Integer> {
             Read<LoggedOven> read = OvenLogReader.read(file, output.units());
             problems.addAll(read.problems());
             notes.addAll(read.notes());
-            return read.value().map(log -> () -> service.oven(
-                    log.name(),
-                    oven,
-                    log.trace(),
-                    log.set().isPresent() ? log.set() : told,
-                    instrument.orElseThrow(),
-                    temper));
+            return read.value()
+                    .map(log -> () -> service.oven(
+                            log.name(),
+                            oven,
+                            log.trace(),
+                            log.set().isPresent() ? log.set() : told,
+                            instrument.orElseThrow(),
+                            temper));
         }
         Read<HeatLog> read = LogReader.read(file);
         problems.addAll(read.problems());
@@ -161,12 +160,11 @@ final class LearnCommand implements Callable<Integer> {
 
     private Optional<TemperatureIndicator> instrument(Question question) {
         String word = by == null ? "thermocouple" : by.strip().toLowerCase(Locale.ROOT);
-        Optional<TemperatureIndicator> found =
-                switch (word) {
-                    case "thermocouple", "probe", "logger", "don't know" -> Optional.of(new Thermocouple("K", 2));
-                    case "oven thermometer", "thermometer" -> Optional.of(new OvenThermometer());
-                    default -> Optional.empty();
-                };
+        Optional<TemperatureIndicator> found = switch (word) {
+            case "thermocouple", "probe", "logger", "don't know" -> Optional.of(new Thermocouple("K", 2));
+            case "oven thermometer", "thermometer" -> Optional.of(new OvenThermometer());
+            default -> Optional.empty();
+        };
         return question.word("--by", by, found, () -> "thermocouple, oven thermometer");
     }
 
@@ -185,8 +183,7 @@ final class LearnCommand implements Callable<Integer> {
         var findings = new ArrayList<>(question.findings());
         findings.addAll(sheet.findings());
         var out = spec.commandLine().getOut();
-        out.print(output.print(
-                new org.strawblue.app.service.Sheet(sheet.title(), sheet.entries(), findings), screen));
+        out.print(output.print(new org.strawblue.app.service.Sheet(sheet.title(), sheet.entries(), findings), screen));
         out.flush();
         if (sheet.refused()) {
             return ExitCode.REFUSED;

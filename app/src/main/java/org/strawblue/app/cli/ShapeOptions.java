@@ -38,7 +38,8 @@ final class ShapeOptions {
 
     /** Whether any size is given. */
     boolean given() {
-        return Stream.of(diameter, side, thickness, width, outside, bore, length).anyMatch(s -> s != null);
+        return Stream.of(diameter, side, thickness, width, outside, bore, length)
+                .anyMatch(s -> s != null);
     }
 
     /** Absent, with a problem noted, where the sizes make no shape. */

@@ -12,8 +12,9 @@ import java.util.regex.Pattern;
  */
 final class LogClock {
 
-    private static final Pattern CLOCK = Pattern.compile("(?:(\\S+)[ T]\\s*)?(\\d{1,3}):(\\d{2})(?::(\\d{2}(?:[.,]\\d{1,9})?))?"
-            + "\\s*([AaPp]\\.?[Mm]\\.?)?\\s*(?:Z|[+-]\\d{2}:?\\d{2})?");
+    private static final Pattern CLOCK =
+            Pattern.compile("(?:(\\S+)[ T]\\s*)?(\\d{1,3}):(\\d{2})(?::(\\d{2}(?:[.,]\\d{1,9})?))?"
+                    + "\\s*([AaPp]\\.?[Mm]\\.?)?\\s*(?:Z|[+-]\\d{2}:?\\d{2})?");
     private static final Pattern ISO = Pattern.compile("(\\d{4})[-/.](\\d{1,2})[-/.](\\d{1,2})");
     private static final Pattern DAY_FIRST = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})");
     private static final Pattern MONTH_FIRST = Pattern.compile("(\\d{1,2})/(\\d{1,2})/(\\d{4})");

@@ -56,11 +56,25 @@ public final class OvenLogReader {
 
     private static Map<String, List<String>> heads() {
         Map<String, List<String>> heads = new LinkedHashMap<>();
-        heads.put(TIME, List.of("t", "elapsed", "elapsed time", "timestamp", "date", "date time", "clock", "at", "when"));
+        heads.put(
+                TIME, List.of("t", "elapsed", "elapsed time", "timestamp", "date", "date time", "clock", "at", "when"));
         heads.put(
                 TEMPERATURE,
-                List.of("temp", "oven", "air", "probe", "tc", "thermocouple", "reading", "measured", "actual", "value", "ch1", "t1"));
-        heads.put(SET, List.of("setpoint", "set point", "set temperature", "set to", "target", "dial", "setting", "sp"));
+                List.of(
+                        "temp",
+                        "oven",
+                        "air",
+                        "probe",
+                        "tc",
+                        "thermocouple",
+                        "reading",
+                        "measured",
+                        "actual",
+                        "value",
+                        "ch1",
+                        "t1"));
+        heads.put(
+                SET, List.of("setpoint", "set point", "set temperature", "set to", "target", "dial", "setting", "sp"));
         return heads;
     }
 
@@ -87,7 +101,9 @@ public final class OvenLogReader {
         return file.map(f -> {
                     OvenLogReader reader = new OvenLogReader(f, UnitSystem.METRIC);
                     Sheet sheet = new Sheet(f);
-                    return sheet.next().filter(h -> reader.heads(h) || reader.bareNumbers(h)).isPresent();
+                    return sheet.next()
+                            .filter(h -> reader.heads(h) || reader.bareNumbers(h))
+                            .isPresent();
                 })
                 .orElse(true);
     }
@@ -119,7 +135,8 @@ public final class OvenLogReader {
     private String name() {
         CRC32 sum = new CRC32();
         sum.update(file.text().getBytes(StandardCharsets.UTF_8));
-        String last = file.name().substring(Math.max(file.name().lastIndexOf('/'), file.name().lastIndexOf('\\')) + 1);
+        String last = file.name()
+                .substring(Math.max(file.name().lastIndexOf('/'), file.name().lastIndexOf('\\')) + 1);
         return last + " " + Long.toHexString(sum.getValue());
     }
 
@@ -221,7 +238,9 @@ public final class OvenLogReader {
             return Optional.empty();
         }
         String text = row.getField(column).strip();
-        if (text.isEmpty() || text.matches("[-–—]+|(?i:nan|null|n/?a|open|err|error)") || QuantityReader.notKnown(text)) {
+        if (text.isEmpty()
+                || text.matches("[-–—]+|(?i:nan|null|n/?a|open|err|error)")
+                || QuantityReader.notKnown(text)) {
             return Optional.empty();
         }
         if (key.equals(TIME)) {
@@ -238,8 +257,7 @@ public final class OvenLogReader {
             }
         }
         Expectation any = Expectation.of(dimension(key), desk.units()).bare(bare);
-        Reading<Quantity> reading =
-                QuantityReader.quantity(text, key.equals(TIME) ? any : any.within(BELIEVABLE));
+        Reading<Quantity> reading = QuantityReader.quantity(text, key.equals(TIME) ? any : any.within(BELIEVABLE));
         if (reading instanceof Reading.Fault<Quantity> fault) {
             desk.problem(fault.at(sheet.place(row, column)));
         }
@@ -255,9 +273,7 @@ public final class OvenLogReader {
             return Units.of(Dimension.TIME, "s");
         }
         Unit oven = units.get(TEMPERATURE);
-        return oven != null
-                ? oven
-                : Units.of(Dimension.TEMPERATURE, desk.units() == UnitSystem.INCH ? "°F" : "°C");
+        return oven != null ? oven : Units.of(Dimension.TEMPERATURE, desk.units() == UnitSystem.INCH ? "°F" : "°C");
     }
 
     private Optional<Trace> trace() {

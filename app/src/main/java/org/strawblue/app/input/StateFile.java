@@ -92,12 +92,18 @@ public final class StateFile {
         Optional<Double> value = number(section, "value", influence);
         Optional<Double> low = number(section, "low", influence);
         Optional<Double> high = number(section, "high", influence);
+        double common =
+                section.has("common") ? number(section, "common", influence).orElse(0.0) : 0;
         String from = section.text("from").orElse("");
         if (value.isEmpty() || low.isEmpty() || high.isEmpty()) {
             return Optional.empty();
         }
-        boolean ordered = low.get() <= value.get() && value.get() <= high.get() && low.get() < high.get();
-        if (!ordered || !within(influence, low.get()) || !within(influence, high.get())) {
+        boolean ordered =
+                common >= 0 && low.get() <= value.get() && value.get() <= high.get() && low.get() < high.get();
+        if (!ordered
+                || !within(influence, low.get())
+                || !within(influence, high.get())
+                || !within(influence, value.get() + common)) {
             desk.problem(
                     section.place(),
                     "low, value, high",
@@ -105,7 +111,7 @@ public final class StateFile {
                     "Mend the numbers, or take this entry out and learn from the log again.");
             return Optional.empty();
         }
-        return Optional.of(new Told(value.get(), low.get(), high.get(), from));
+        return Optional.of(new Told(value.get(), low.get(), high.get(), common, from));
     }
 
     /** A gap is greater than nothing, a share lies between nothing and all. */
@@ -141,8 +147,9 @@ public final class StateFile {
 
     /** The file's text. */
     public static String write(ShopKnowledge knowledge) {
-        StringBuilder out = new StringBuilder("# What this shop has taught. Only what stands under  told  counts; the rest follows"
-                + " from it.\n# Take an entry out to forget it.\nlearned:");
+        StringBuilder out =
+                new StringBuilder("# What this shop has taught. Only what stands under  told  counts; the rest follows"
+                        + " from it.\n# Take an entry out to forget it.\nlearned:");
         if (knowledge.all().isEmpty()) {
             return out.append(" []\n").toString();
         }
@@ -161,7 +168,11 @@ public final class StateFile {
             out.append("      - {from: ").append(quoted(told.from()));
             out.append(", value: ").append(number(dimension, told.value()));
             out.append(", low: ").append(number(dimension, told.low()));
-            out.append(", high: ").append(number(dimension, told.high())).append("}\n");
+            out.append(", high: ").append(number(dimension, told.high()));
+            if (told.common() > 0) {
+                out.append(", common: ").append(number(dimension, told.common()));
+            }
+            out.append("}\n");
         }
     }
 
@@ -169,7 +180,9 @@ public final class StateFile {
         out.append("    value: ").append(number(dimension, next.value())).append('\n');
         out.append("    low: ").append(number(dimension, next.low())).append('\n');
         out.append("    high: ").append(number(dimension, next.high())).append('\n');
-        out.append("    standing: ").append(next.bases().first().standing().word()).append('\n');
+        out.append("    standing: ")
+                .append(next.bases().first().standing().word())
+                .append('\n');
     }
 
     private static String number(Dimension dimension, double si) {

@@ -37,13 +37,16 @@ public final class DiagnoseService {
         Ranked first = diagnosis.causes().get(0);
         Set<String> hazards = new LinkedHashSet<>();
         if (diagnosis.sure() || diagnosis.tests().isEmpty()) {
-            sheet.add(new Entry.Words("remedy", "Do this", Phrase.of(first.cause().remedy())));
+            sheet.add(
+                    new Entry.Words("remedy", "Do this", Phrase.of(first.cause().remedy())));
             hazards.addAll(first.cause().hazards());
         } else {
             NextTest test = diagnosis.tests().get(0);
             sheet.add(new Entry.Words("first", "First", Phrase.of(test.clue().how())));
             sheet.add(new Entry.Words(
-                    "remedy", "Then, if it is the first", Phrase.of(first.cause().remedy())));
+                    "remedy",
+                    "Then, if it is the first",
+                    Phrase.of(first.cause().remedy())));
             hazards.addAll(test.clue().hazards());
             hazards.addAll(first.cause().hazards());
         }
@@ -108,7 +111,8 @@ public final class DiagnoseService {
         sheet.add(new Entry.Words("advice", "Treat it so", Phrase.of(family.advice())));
         family.window().ifPresent(w -> sheet.add(new Entry.Limits("harden_from", "Harden from", w)));
         if (family.hardens()) {
-            String like = String.join(", ", family.grades().stream().map(g -> g.name()).toList());
+            String like = String.join(
+                    ", ", family.grades().stream().map(g -> g.name()).toList());
             sheet.add(new Entry.Words("quench", "Quench in", Phrase.of(family.quench())));
             sheet.add(new Entry.Words(
                     "like",
@@ -122,10 +126,7 @@ public final class DiagnoseService {
     private static Sheet finished(Sheet.Builder sheet, List<Finding> findings, Set<String> hazards) {
         List<Finding> all = new ArrayList<>();
         for (Hazard hazard : Hazards.of(hazards.toArray(String[]::new))) {
-            all.add(new Finding.Caution(
-                    Phrase.of(hazard.text()),
-                    Phrase.of(""),
-                    Phrase.of("")));
+            all.add(new Finding.Caution(Phrase.of(hazard.text()), Phrase.of(""), Phrase.of("")));
         }
         all.addAll(findings);
         return sheet.findings(all).build();

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.strawblue.core.estimate.Answer;
-import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.evidence.judge.Described;
 import org.strawblue.core.evidence.judge.Judgement;
@@ -177,7 +176,8 @@ public final class LearnService {
                 int jobs = knowledge.of(subject).map(l -> l.jobs()).orElse(0);
                 String words = subject.influence().key().replace('-', ' ');
                 sheet.add(
-                        "next_" + subject.device().replace(' ', '_') + "_" + subject.influence().key(),
+                        "next_" + subject.device().replace(' ', '_') + "_"
+                                + subject.influence().key(),
                         "Next time, " + subject.device() + ": " + words + " (from " + jobs + ")",
                         e);
             });

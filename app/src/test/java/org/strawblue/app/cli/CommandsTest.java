@@ -28,7 +28,18 @@ class CommandsTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"plan", "harden", "temper", "colour", "color", "spring", "grades", "table", "learn", "diagnose", "proof",
+            strings = {
+                "plan",
+                "harden",
+                "temper",
+                "colour",
+                "color",
+                "spring",
+                "grades",
+                "table",
+                "learn",
+                "diagnose",
+                "proof",
                 "completion"
             })
     void everyCommandHelpsWithAnExample(String command) {

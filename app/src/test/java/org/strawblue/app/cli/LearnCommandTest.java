@@ -36,7 +36,8 @@ class LearnCommandTest {
         Shell shell = learn(OVEN, "--grade", "O1");
         assertThat(shell.code()).as(shell.err()).isZero();
         assertThat(shell.out())
-                .contains("−12 °C", "Swing to either side", "14 min", "Hardness as it is", "By the offset", "Next time");
+                .contains(
+                        "−12 °C", "Swing to either side", "14 min", "Hardness as it is", "By the offset", "Next time");
     }
 
     @Test
@@ -91,7 +92,8 @@ class LearnCommandTest {
         Shell shell = learn(log.toString(), "--set", "don't know");
         assertThat(shell.code()).isZero();
         assertThat(shell.out()).contains("its offset cannot be told", "Swing to either side");
-        assertThat(learn(log.toString(), "--set", "390 F", "--by", "oven thermometer", "--units", "inch", "--json").out())
+        assertThat(learn(log.toString(), "--set", "390 F", "--by", "oven thermometer", "--units", "inch", "--json")
+                        .out())
                 .contains("\"offset\"");
     }
 

@@ -49,8 +49,10 @@ class OvenLogReaderTest {
                 .orElseThrow();
         assertThat(log.set().orElseThrow()).isCloseTo(473.15, within(1e-9));
         assertThat(log.name()).startsWith("oven-200.csv ");
-        assertThat(OvenLogReader.isOne(Path.of("../examples/logs/oven-200.csv"))).isTrue();
-        assertThat(OvenLogReader.isOne(Path.of("../examples/logs/tempered-pin.yaml"))).isFalse();
+        assertThat(OvenLogReader.isOne(Path.of("../examples/logs/oven-200.csv")))
+                .isTrue();
+        assertThat(OvenLogReader.isOne(Path.of("../examples/logs/tempered-pin.yaml")))
+                .isFalse();
         assertThat(OvenLogReader.isOne(Path.of("../examples/drawer.csv"))).isFalse();
     }
 
@@ -103,8 +105,32 @@ class OvenLogReaderTest {
     void anyTextEndsInALogOrInProblems(int seed) {
         SplittableRandom random = new SplittableRandom(seed);
         String[] pieces = {
-            "time", "temperature", "_C", "(F)", ",", ";", "\t", "\n", "0", "200", "392 F", "14:30", "2026-01-31 ", "\"", "-", "set",
-            "1e9", "°", "don't know", "#", " ", "PM", "NaN", "-1", ".", "99:99:99"
+            "time",
+            "temperature",
+            "_C",
+            "(F)",
+            ",",
+            ";",
+            "\t",
+            "\n",
+            "0",
+            "200",
+            "392 F",
+            "14:30",
+            "2026-01-31 ",
+            "\"",
+            "-",
+            "set",
+            "1e9",
+            "°",
+            "don't know",
+            "#",
+            " ",
+            "PM",
+            "NaN",
+            "-1",
+            ".",
+            "99:99:99"
         };
         StringBuilder text = new StringBuilder(seed % 2 == 0 ? "time_s,temperature_C\n" : "");
         for (int i = random.nextInt(120); i > 0; i--) {

@@ -56,7 +56,8 @@ class StateFileTest {
 
     @Test
     void nothingLearnedAndNoFileAreShopsOfWhichNothingIsKnown() {
-        assertThat(StateFile.read("s.yaml", StateFile.write(ShopKnowledge.NOTHING)).value())
+        assertThat(StateFile.read("s.yaml", StateFile.write(ShopKnowledge.NOTHING))
+                        .value())
                 .contains(ShopKnowledge.NOTHING);
         assertThat(StateFile.read(Path.of("no-such-state.yaml")).value()).contains(ShopKnowledge.NOTHING);
         assertThat(StateFile.read(Path.of("src")).problems()).isNotEmpty();
@@ -108,8 +109,30 @@ class StateFileTest {
     void anyTextEndsInKnowledgeOrInProblems(int seed) {
         SplittableRandom random = new SplittableRandom(seed);
         String[] pieces = {
-            "learned:", "\n", "  - ", "thing: ", "property: ", "oven-swing", "told:", "{", "}", "[", "]", ", ", "value: ", "0", "-1 K",
-            "1e9", "low: ", "high: ", "from: ", "'", "\"", "#", "?", "x"
+            "learned:",
+            "\n",
+            "  - ",
+            "thing: ",
+            "property: ",
+            "oven-swing",
+            "told:",
+            "{",
+            "}",
+            "[",
+            "]",
+            ", ",
+            "value: ",
+            "0",
+            "-1 K",
+            "1e9",
+            "low: ",
+            "high: ",
+            "from: ",
+            "'",
+            "\"",
+            "#",
+            "?",
+            "x"
         };
         StringBuilder text = new StringBuilder();
         for (int i = random.nextInt(60); i > 0; i--) {

@@ -72,7 +72,8 @@ final class Checks {
     /** By how much a check raises its cause [1]. */
     static double factor(String key, Check check) {
         double most = Figures.number("check-most");
-        double usual = Optional.ofNullable(USUAL.get(key)).orElseThrow(() -> new IllegalStateException("no check " + key));
+        double usual =
+                Optional.ofNullable(USUAL.get(key)).orElseThrow(() -> new IllegalStateException("no check " + key));
         return Math.max(1 / most, Math.min(most, check.chance() / usual));
     }
 
@@ -99,17 +100,18 @@ final class Checks {
             return Optional.empty();
         }
         double told = known.hardenedFrom().getAsDouble();
-        return window(known).flatMap(window -> known.grade()
-                .flatMap(g -> CriticalPoints.of(g).value())
-                .map(points -> {
-                    // between the lower critical point and the window it hardens in part
-                    double needed = (points.ac1().value() + window.low()) / 2;
-                    return new Check(
-                            Normal.below((needed - told) / heatSpread(known)),
-                            Phrase.of(
-                                    "hardened from {}; it wants {}", Quantity.temperature(told), window.band()),
-                            assumed("error of the hardening heat"));
-                }));
+        return window(known)
+                .flatMap(window -> known.grade()
+                        .flatMap(g -> CriticalPoints.of(g).value())
+                        .map(points -> {
+                            // between the lower critical point and the window it hardens in part
+                            double needed = (points.ac1().value() + window.low()) / 2;
+                            return new Check(
+                                    Normal.below((needed - told) / heatSpread(known)),
+                                    Phrase.of(
+                                            "hardened from {}; it wants {}", Quantity.temperature(told), window.band()),
+                                    assumed("error of the hardening heat"));
+                        }));
     }
 
     private static Optional<Check> overheated(Known known) {
@@ -129,7 +131,9 @@ final class Checks {
     }
 
     private static Optional<Check> soak(Known known) {
-        if (known.inTheHeat().isEmpty() || known.shape().isEmpty() || known.source().isEmpty()) {
+        if (known.inTheHeat().isEmpty()
+                || known.shape().isEmpty()
+                || known.source().isEmpty()) {
             return Optional.empty();
         }
         Optional<Estimate> window = window(known);
@@ -162,10 +166,12 @@ final class Checks {
         }
         Grade grade = known.grade().get();
         Quenchant bath = known.quench().get();
-        Optional<Check> byLaw = known.shape().flatMap(shape -> window(known).flatMap(w -> Quenching.of(
-                        grade, shape, bath, known.hardenedFrom().orElse(w.value()))
-                .value()
-                .map(q -> slow(q, shape, bath))));
+        Optional<Check> byLaw = known.shape()
+                .flatMap(shape -> window(known)
+                        .flatMap(w -> Quenching.of(
+                                        grade, shape, bath, known.hardenedFrom().orElse(w.value()))
+                                .value()
+                                .map(q -> slow(q, shape, bath))));
         return byLaw.or(() -> slack(grade, bath));
     }
 
@@ -181,12 +187,11 @@ final class Checks {
 
     private static Optional<Check> slack(Grade grade, Quenchant bath) {
         boolean gas = bath.family() == Quenchant.Family.AIR || bath.family() == Quenchant.Family.PLATES;
-        String figure =
-                switch (QuenchFits.of(grade, bath.family())) {
-                    case NEVER -> gas ? "fit-never" : "fit-mild";
-                    case SLACK, THIN -> "fit-slack";
-                    default -> "fit-mild";
-                };
+        String figure = switch (QuenchFits.of(grade, bath.family())) {
+            case NEVER -> gas ? "fit-never" : "fit-mild";
+            case SLACK, THIN -> "fit-slack";
+            default -> "fit-mild";
+        };
         return Optional.of(new Check(
                 Figures.number(figure),
                 Phrase.of(grade.of("quench") + " against " + bath.name()),
@@ -200,19 +205,17 @@ final class Checks {
         Grade grade = known.grade().get();
         Quenchant bath = known.quench().get();
         boolean gas = bath.family() == Quenchant.Family.AIR || bath.family() == Quenchant.Family.PLATES;
-        String figure =
-                switch (QuenchFits.of(grade, bath.family())) {
-                    case NEVER -> gas ? "fit-mild" : "fit-never";
-                    case CRACKS -> "fit-cracks";
-                    case HARSH -> "fit-harsh";
-                    default -> "fit-mild";
-                };
-        String word =
-                switch (figure) {
-                    case "fit-never", "fit-cracks" -> " cracks in ";
-                    case "fit-harsh" -> " can do with less than ";
-                    default -> " is made for, or stands, ";
-                };
+        String figure = switch (QuenchFits.of(grade, bath.family())) {
+            case NEVER -> gas ? "fit-mild" : "fit-never";
+            case CRACKS -> "fit-cracks";
+            case HARSH -> "fit-harsh";
+            default -> "fit-mild";
+        };
+        String word = switch (figure) {
+            case "fit-never", "fit-cracks" -> " cracks in ";
+            case "fit-harsh" -> " can do with less than ";
+            default -> " is made for, or stands, ";
+        };
         return Optional.of(new Check(
                 Figures.number(figure),
                 Phrase.of(grade.name() + word + bath.name()),
@@ -224,12 +227,15 @@ final class Checks {
             Answer<Estimate> full = AsQuenchedHardness.of(grade);
             boolean caseOnly = grade.catalogued() && grade.madeFor().isEmpty();
             boolean never = caseOnly
-                    || full.value().filter(f -> f.high() < HardeningHeat.toolHardness()).isPresent();
+                    || full.value()
+                            .filter(f -> f.high() < HardeningHeat.toolHardness())
+                            .isPresent();
             double certain = Figures.number("certain");
             Phrase because = full.value()
                     .map(f -> Phrase.of(grade.name() + " quenched fully reaches {}", f.band()))
                     .orElse(Phrase.of(grade.name() + (never ? " is no hardening steel" : " hardens")));
-            return new Check(never ? certain : 1 - certain, because, assumed("whether it is the steel it is taken for"));
+            return new Check(
+                    never ? certain : 1 - certain, because, assumed("whether it is the steel it is taken for"));
         });
     }
 
@@ -247,7 +253,9 @@ final class Checks {
     }
 
     private static Optional<Check> temper(Known known, boolean hard) {
-        if (known.grade().isEmpty() || known.temper().isEmpty() || known.wanted().isEmpty()) {
+        if (known.grade().isEmpty()
+                || known.temper().isEmpty()
+                || known.wanted().isEmpty()) {
             return Optional.empty();
         }
         Grade grade = known.grade().get();
@@ -272,8 +280,7 @@ final class Checks {
         Temper temper = known.temper().get();
         FilmColours colours = FilmColours.standard();
         double chart = colours.chartSeconds();
-        return colours.after(
-                        Trace.hold(temper.kelvin(), temper.seconds()), org.strawblue.core.colour.Light.DAYLIGHT, 0)
+        return colours.after(Trace.hold(temper.kelvin(), temper.seconds()), org.strawblue.core.colour.Light.DAYLIGHT, 0)
                 .then(r -> colours.temperatureFor(r.thickness().value(), chart, 0))
                 .value()
                 .map(t -> {
@@ -311,7 +318,9 @@ final class Checks {
                     : length(shape) / shape.section() > HardeningHeat.longThin();
             return new Check(
                     Figures.number(slender ? "slender-chance" : "stout-chance"),
-                    Phrase.of("a section of {}" + (slender ? ", long or wide for that" : ""), Quantity.length(shape.section())),
+                    Phrase.of(
+                            "a section of {}" + (slender ? ", long or wide for that" : ""),
+                            Quantity.length(shape.section())),
                     Figures.ALL.basis("slender parts bend", "slender-chance"));
         });
     }

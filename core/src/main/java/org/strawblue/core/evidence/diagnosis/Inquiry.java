@@ -25,8 +25,8 @@ final class Inquiry {
     Inquiry(Topic topic, Known known, Map<String, String> seen) {
         this.topic = topic;
         this.seen = seen;
-        this.belief = new Belief(
-                topic.causes().stream().mapToDouble(Cause::weight).toArray());
+        this.belief =
+                new Belief(topic.causes().stream().mapToDouble(Cause::weight).toArray());
         bases.add(Figures.spread());
         topic.causes().stream().limit(1).forEach(c -> bases.add(c.basis()));
         topic.clues().forEach(this::weigh);
@@ -61,8 +61,7 @@ final class Inquiry {
         List<Ranked> ranked = new ArrayList<>();
         for (int c = 0; c < chances.size(); c++) {
             Cause cause = topic.causes().get(c);
-            ranked.add(new Ranked(
-                    cause, chances.get(c), java.util.Optional.ofNullable(because.get(cause.key()))));
+            ranked.add(new Ranked(cause, chances.get(c), java.util.Optional.ofNullable(because.get(cause.key()))));
         }
         ranked.sort(Comparator.comparingDouble((Ranked r) -> r.chance().value()).reversed());
         return ranked;
@@ -95,8 +94,8 @@ final class Inquiry {
             if (expected < Figures.number("conflict")) {
                 findings.add(new Finding.Caution(
                         Phrase.of(
-                                "“" + seen.get(weighed.get(w).key()) + "” to “" + weighed.get(w).question()
-                                        + "” does not fit the rest: one chance in {}.",
+                                "“" + seen.get(weighed.get(w).key()) + "” to “"
+                                        + weighed.get(w).question() + "” does not fit the rest: one chance in {}.",
                                 Quantity.number(Math.round(1 / expected))),
                         Phrase.of("The order of causes leans on which of them is right."),
                         Phrase.of("Look at it again before you act on either.")));

@@ -19,7 +19,11 @@ import org.strawblue.core.table.Vocabulary;
  * @param chances by clue, then by cause, the chance of each answer [1]
  */
 public record Topic(
-        String key, String title, List<Cause> causes, List<Clue> clues, Map<String, Map<String, List<Double>>> chances) {
+        String key,
+        String title,
+        List<Cause> causes,
+        List<Clue> clues,
+        Map<String, Map<String, List<Double>>> chances) {
 
     /** The topic of {@link UnknownSteel}. */
     static final String STEEL = "unknown-steel";
@@ -39,7 +43,9 @@ public record Topic(
 
     /** The symptom that people put so. */
     public static Optional<Topic> find(String word) {
-        return Read.WORDS.meanings(word).stream().filter(t -> !t.key.equals(STEEL)).findFirst();
+        return Read.WORDS.meanings(word).stream()
+                .filter(t -> !t.key.equals(STEEL))
+                .findFirst();
     }
 
     /** Ways to put a symptom that are most like this one. */

@@ -42,8 +42,7 @@ public record UnknownSteel(
         if (!clear) {
             findings.add(guess(first));
         }
-        Optional<Family> advice =
-                clear ? Optional.of(Family.of(first.cause().key())) : Optional.empty();
+        Optional<Family> advice = clear ? Optional.of(Family.of(first.cause().key())) : Optional.empty();
         return new UnknownSteel(ranked, inquiry.tests(), advice, findings);
     }
 

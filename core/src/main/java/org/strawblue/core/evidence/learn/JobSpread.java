@@ -30,14 +30,11 @@ record JobSpread(String device, Dimension dimension, double spread, Basis basis)
         for (Row row : Table.of(JobSpread.class, "job-spread.csv").rows()) {
             Influence influence = Influence.of(row.text("influence")).orElseThrow();
             Basis basis = new Basis(
-                    "how far jobs differ in " + influence.key(),
-                    row.text("source"),
-                    Standing.of(row.text("standing")));
-            all.put(influence, new JobSpread(
-                            row.text("device"),
-                            Dimension.valueOf(row.text("dimension")),
-                            row.number("spread"),
-                            basis));
+                    "how far jobs differ in " + influence.key(), row.text("source"), Standing.of(row.text("standing")));
+            all.put(
+                    influence,
+                    new JobSpread(
+                            row.text("device"), Dimension.valueOf(row.text("dimension")), row.number("spread"), basis));
         }
         return all;
     }

@@ -44,7 +44,7 @@ public record Learned(Subject subject, List<Told> told) {
     public double surprise(Distribution usual, Told more) {
         Hierarchy.Bell bell = bell(usual.kind(), more);
         Mixture next = hierarchy(usual).next(bells(usual.kind()));
-        double sd = Math.hypot(next.spread(), bell.sd());
+        double sd = Math.hypot(Math.hypot(next.spread(), bell.sd()), common(usual.kind(), more));
         return 2 * Normal.below(-Math.abs(bell.at() - next.middle()) / sd);
     }
 
@@ -67,7 +67,16 @@ public record Learned(Subject subject, List<Told> told) {
         double mean = middle + (above - below) / Math.sqrt(2 * Math.PI);
         double variance = (above * above + below * below) / 2 - (mean - middle) * (mean - middle);
         double own = Math.max(variance - between * between, variance / 4);
-        return new Hierarchy(mean, Math.sqrt(own), between);
+        return new Hierarchy(mean, Math.sqrt(own), between, common(kind));
+    }
+
+    /** The largest error in common: instruments are not told apart. */
+    private double common(Distribution.Kind kind) {
+        return told.stream().mapToDouble(t -> common(kind, t)).max().orElse(0);
+    }
+
+    private static double common(Distribution.Kind kind, Told t) {
+        return (kind.scaled(t.value() + t.common()) - kind.scaled(t.value())) / Normal.HALF_OF_80;
     }
 
     private List<Hierarchy.Bell> bells(Distribution.Kind kind) {

@@ -79,10 +79,7 @@ public record OvenCost(
         Optional<Double> least = along(log, log.swing().low(), period, steel, seconds);
         Optional<Double> most = along(log, log.swing().high(), period, steel, seconds);
         return middle.map(m -> difference(
-                m - is.value(),
-                least.orElse(m) - is.value(),
-                most.orElse(m) - is.value(),
-                union(is, log.swing())));
+                m - is.value(), least.orElse(m) - is.value(), most.orElse(m) - is.value(), union(is, log.swing())));
     }
 
     private static Optional<Double> along(OvenLog log, double swing, double period, Steel steel, double seconds) {

@@ -31,6 +31,7 @@ import org.strawblue.core.source.Basis;
  * @param set what the oven was set to [K]
  * @param mean true mean [K]
  * @param offset true mean less set [K]; absent where the setting is not known
+ * @param instrument half the 80 % interval of the instrument's own error, which later logs by it will have too [K]
  * @param swing to either side of the mean [K]
  * @param period of one swing [s]; absent where no whole swing was seen
  * @param swings whole swings seen
@@ -40,6 +41,7 @@ public record OvenLog(
         OptionalDouble set,
         Estimate mean,
         Optional<Estimate> offset,
+        double instrument,
         Estimate swing,
         Optional<Estimate> period,
         int swings,
@@ -69,8 +71,16 @@ public record OvenLog(
                         mean.high() - set.getAsDouble(),
                         mean.bases()))
                 : Optional.empty();
+        double instrument = Normal.HALF_OF_80 * by.errorAt(mean.value()).sd();
         return new OvenLog(
-                set, mean, offset, swing(swings, period), period, swings.all().size(), seconds);
+                set,
+                mean,
+                offset,
+                instrument,
+                swing(swings, period),
+                period,
+                swings.all().size(),
+                seconds);
     }
 
     private static Estimate mean(Swings swings, TemperatureIndicator by) {
@@ -142,7 +152,12 @@ public record OvenLog(
     /** What it tells of this oven, for {@link ShopKnowledge}. */
     public Map<Influence, Told> told(String from) {
         Map<Influence, Told> told = new EnumMap<>(Influence.class);
-        offset.ifPresent(o -> told.put(Influence.OVEN_OFFSET, new Told(o.value(), o.low(), o.high(), from)));
+        offset.ifPresent(o -> {
+            double half = o.band().width() / 2;
+            double alone = Math.sqrt(half * half - instrument * instrument);
+            told.put(
+                    Influence.OVEN_OFFSET, new Told(o.value(), o.value() - alone, o.value() + alone, instrument, from));
+        });
         if (swing.low() > 0) {
             told.put(Influence.OVEN_SWING, new Told(swing.value(), swing.low(), swing.high(), from));
         }
@@ -151,8 +166,8 @@ public record OvenLog(
 
     /** What to set it to for a true mean of {@code kelvin} [K]; absent where the setting was not known. */
     public Optional<Estimate> settingFor(double kelvin) {
-        return offset.map(o -> Estimate.of(
-                Dimension.TEMPERATURE, kelvin - o.value(), kelvin - o.high(), kelvin - o.low(), o.bases()));
+        return offset.map(o ->
+                Estimate.of(Dimension.TEMPERATURE, kelvin - o.value(), kelvin - o.high(), kelvin - o.low(), o.bases()));
     }
 
     private static Finding tooShort(double seconds, double least) {

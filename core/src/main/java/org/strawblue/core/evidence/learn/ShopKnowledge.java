@@ -57,9 +57,7 @@ public record ShopKnowledge(SortedMap<Subject, Learned> all) {
         dimension(subject.influence());
         Learned before = of(subject).orElse(new Learned(subject, java.util.List.of()));
         boolean again = before.told().stream().anyMatch(t -> t.from().equals(told.from()));
-        double surprise = again
-                ? 1
-                : before.surprise(Priors.usual().of(subject.influence()), told);
+        double surprise = again ? 1 : before.surprise(Priors.usual().of(subject.influence()), told);
         SortedMap<Subject, Learned> next = new TreeMap<>(all);
         next.put(subject, before.with(told));
         ShopKnowledge knowledge = new ShopKnowledge(next);
@@ -72,11 +70,12 @@ public record ShopKnowledge(SortedMap<Subject, Learned> all) {
         String against = before.jobs() == 0 ? "what is usual of its kind" : "the " + before.jobs() + " before it";
         return new Finding.Caution(
                 Phrase.of(
-                        (told.from() + " does not fit " + against + " for " + subject.device()).replace("{}", "{ }") + " ("
-                                + subject.influence().key().replace('-', ' ') + "): one chance in {}.",
+                        (told.from() + " does not fit " + against + " for " + subject.device()).replace("{}", "{ }")
+                                + " (" + subject.influence().key().replace('-', ' ') + "): one chance in {}.",
                         Quantity.number(Math.round(1 / Math.max(surprise, 1e-6)))),
                 Phrase.of("It was counted all the same: what is believed now lies between, and is wider."),
-                Phrase.of("Check its units and what it was measured on; if it is wrong, take it out of the state file."));
+                Phrase.of(
+                        "Check its units and what it was measured on; if it is wrong, take it out of the state file."));
     }
 
     /** The same without what one job or log told: for judging that very one. */

@@ -92,28 +92,42 @@ class DiagnosisTest {
     static Stream<Arguments> cases() {
         Known nothing = Known.NOTHING;
         return Stream.of(
-                Arguments.of("did-not-harden", Story.of("1018").hardened("water", 850, 1200).known(), "", "low-carbon"),
-                Arguments.of("did-not-harden", Story.of("O1").hardened("oil", 690, 1800).known(), "", "not-hot"),
+                Arguments.of(
+                        "did-not-harden",
+                        Story.of("1018").hardened("water", 850, 1200).known(),
+                        "",
+                        "low-carbon"),
+                Arguments.of(
+                        "did-not-harden",
+                        Story.of("O1").hardened("oil", 690, 1800).known(),
+                        "",
+                        "not-hot"),
                 Arguments.of("did-not-harden", nothing, "magnet=held", "not-hot"),
                 Arguments.of(
                         "did-not-harden",
-                        Story.of("1095").bar(0.03, 0.1).hardened("canola oil", 800, 3600).known(),
+                        Story.of("1095")
+                                .bar(0.03, 0.1)
+                                .hardened("canola oil", 800, 3600)
+                                .known(),
                         "magnet=let-go",
                         "slow-quench"),
                 Arguments.of("did-not-harden", Story.of("O1").known(), "below=skates", "skin"),
                 Arguments.of("did-not-harden", nothing, "below=skates scale=heavy", "skin"),
                 Arguments.of("did-not-harden", nothing, "spark=plain grain=bends", "low-carbon"),
                 Arguments.of("did-not-harden", nothing, "coupon=hard below=bites", "slow-quench"),
-                Arguments.of("cracked", Story.of("O1").hardened("water", 800, 1800).known(), "", "fierce"),
+                Arguments.of(
+                        "cracked", Story.of("O1").hardened("water", 800, 1800).known(), "", "fierce"),
                 Arguments.of("cracked", nothing, "where=net when=grinding", "grinding"),
                 Arguments.of("cracked", nothing, "where=along faces=black", "flaw"),
                 Arguments.of("cracked", nothing, "corners=sharp where=corner", "corners"),
                 Arguments.of("cracked", nothing, "when=later temper=waited", "late-temper"),
-                Arguments.of("cracked", Story.of("O1").hardened("oil", 960, 1800).known(), "grain=coarse", "overheated"),
+                Arguments.of(
+                        "cracked", Story.of("O1").hardened("oil", 960, 1800).known(), "grain=coarse", "overheated"),
                 Arguments.of("chips", Story.of("O1").tempered(150, 3600, 57, 59).known(), "", "hard"),
                 Arguments.of("chips", nothing, "grain=coarse", "coarse"),
                 Arguments.of("chips", nothing, "angle=holds", "thin"),
-                Arguments.of("rolls-over", Story.of("O1").tempered(330, 7200, 60, 62).known(), "", "soft"),
+                Arguments.of(
+                        "rolls-over", Story.of("O1").tempered(330, 7200, 60, 62).known(), "", "soft"),
                 Arguments.of("rolls-over", nothing, "below=skates colours=no", "skin"),
                 Arguments.of("rolls-over", nothing, "quenched-file=bites below=bites", "not-hard"),
                 Arguments.of("bent", nothing, "entry=slanted", "entry"),
@@ -131,7 +145,8 @@ class DiagnosisTest {
         Diagnosis diagnosis = of(symptom, known, seen.isEmpty() ? new String[0] : seen.split(" "));
         assertThat(diagnosis.causes().get(0).cause().key())
                 .as(diagnosis.causes().stream()
-                        .map(r -> r.cause().key() + " " + Math.round(100 * r.chance().value()))
+                        .map(r -> r.cause().key() + " "
+                                + Math.round(100 * r.chance().value()))
                         .toList()
                         .toString())
                 .isEqualTo(cause);
@@ -143,13 +158,16 @@ class DiagnosisTest {
         assertThat(diagnosis.findings()).anyMatch(f -> f.what().template().contains("No cause stands out"));
         assertThat(diagnosis.sure()).isFalse();
         assertThat(diagnosis.tests().get(0).bits()).isGreaterThan(0.1);
-        assertThat(diagnosis.causes().stream().mapToDouble(r -> r.chance().value()).sum())
+        assertThat(diagnosis.causes().stream()
+                        .mapToDouble(r -> r.chance().value())
+                        .sum())
                 .isBetween(0.999, 1.001);
     }
 
     @Test
     void whatWasReckonedIsTold() {
-        Diagnosis diagnosis = of("did-not-harden", Story.of("O1").hardened("oil", 690, 1800).known());
+        Diagnosis diagnosis =
+                of("did-not-harden", Story.of("O1").hardened("oil", 690, 1800).known());
         Ranked first = diagnosis.causes().get(0);
         assertThat(first.because().orElseThrow().template()).contains("it wants");
         assertThat(first.words()).isIn("likely", "very likely");
@@ -200,22 +218,31 @@ class DiagnosisTest {
         Map<String, String> seen = new HashMap<>();
         for (Clue clue : topic.clues()) {
             if (random.nextInt(3) == 0) {
-                seen.put(clue.key(), clue.answers().get(random.nextInt(clue.answers().size())).key());
+                seen.put(
+                        clue.key(),
+                        clue.answers()
+                                .get(random.nextInt(clue.answers().size()))
+                                .key());
             }
         }
         List<Grade> grades = Grades.all();
         Story story = Story.of(grades.get(random.nextInt(grades.size())).name())
                 .bar(Math.exp(-7 + 4 * random.nextDouble()), 0.01 + random.nextDouble())
                 .hardened(
-                        Quenchants.all().get(random.nextInt(Quenchants.all().size())).name(),
+                        Quenchants.all()
+                                .get(random.nextInt(Quenchants.all().size()))
+                                .name(),
                         600 + 700 * random.nextDouble(),
                         1 + 20000 * random.nextDouble())
                 .tempered(50 + 700 * random.nextDouble(), 1 + 50000 * random.nextDouble(), 40, 50);
         Diagnosis diagnosis = Diagnosis.of(topic, story.known(), seen);
         assertThat(diagnosis.causes()).hasSize(topic.causes().size());
-        assertThat(diagnosis.causes().stream().mapToDouble(r -> r.chance().value()).sum())
+        assertThat(diagnosis.causes().stream()
+                        .mapToDouble(r -> r.chance().value())
+                        .sum())
                 .isBetween(0.999, 1.001);
-        assertThat(diagnosis.causes()).isSortedAccordingTo((a, b) ->
-                Double.compare(b.chance().value(), a.chance().value()));
+        assertThat(diagnosis.causes())
+                .isSortedAccordingTo(
+                        (a, b) -> Double.compare(b.chance().value(), a.chance().value()));
     }
 }

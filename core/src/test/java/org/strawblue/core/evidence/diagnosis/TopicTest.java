@@ -29,7 +29,8 @@ class TopicTest {
             for (int c = 0; c < topic.causes().size(); c++) {
                 int cause = c;
                 assertThat(Arrays.stream(table).mapToDouble(a -> a[cause]).sum())
-                        .as(topic.key() + " " + clue.key() + " " + topic.causes().get(c).key())
+                        .as(topic.key() + " " + clue.key() + " "
+                                + topic.causes().get(c).key())
                         .isCloseTo(1, within(1e-9));
                 assertThat(Arrays.stream(table).mapToDouble(a -> a[cause]).min().orElseThrow())
                         .isPositive();
@@ -46,19 +47,24 @@ class TopicTest {
                 assertThat(clue.answer(reply.key())).contains(reply);
                 for (String word : reply.words()) {
                     assertThat(clue.answer(word)).as(clue.key() + " " + word).contains(reply);
-                    assertThat(words.add(word)).as(clue.key() + " twice " + word).isTrue();
+                    assertThat(words.add(word))
+                            .as(clue.key() + " twice " + word)
+                            .isTrue();
                 }
             }
             assertThat(clue.answer("purple cow")).isEmpty();
-            assertThat(Hazards.of(clue.hazards().toArray(String[]::new))).hasSize(clue.hazards().size());
+            assertThat(Hazards.of(clue.hazards().toArray(String[]::new)))
+                    .hasSize(clue.hazards().size());
             if (!clue.needs().isBlank()) {
                 String[] needs = clue.needs().split("=");
                 Clue first = topic.clue(needs[0]).orElseThrow();
-                assertThat(needs.length == 1 || first.answer(needs[1]).isPresent()).isTrue();
+                assertThat(needs.length == 1 || first.answer(needs[1]).isPresent())
+                        .isTrue();
             }
         }
         for (Cause cause : topic.causes()) {
-            assertThat(Hazards.of(cause.hazards().toArray(String[]::new))).hasSize(cause.hazards().size());
+            assertThat(Hazards.of(cause.hazards().toArray(String[]::new)))
+                    .hasSize(cause.hazards().size());
         }
         assertThat(topic.clue("no such clue")).isEmpty();
     }
@@ -80,7 +86,8 @@ class TopicTest {
             Family f = Family.of(family.key());
             assertThat(f.advice()).isNotBlank();
             assertThat(f.window().isPresent()).isEqualTo(f.hardens());
-            assertThat(Hazards.of(f.hazards().toArray(String[]::new))).hasSize(f.hazards().size());
+            assertThat(Hazards.of(f.hazards().toArray(String[]::new)))
+                    .hasSize(f.hazards().size());
         }
         assertThat(List.of(Family.of("oil-tool").grades().get(0).name())).containsExactly("O1");
         assertThatThrownBy(() -> Family.of("wood")).hasMessageContaining("wood");

@@ -38,7 +38,8 @@ class UnknownSteelTest {
         UnknownSteel steel = of(seen);
         assertThat(steel.families().get(0).cause().key())
                 .as(steel.families().stream()
-                        .map(r -> r.cause().key() + " " + Math.round(100 * r.chance().value()))
+                        .map(r -> r.cause().key() + " "
+                                + Math.round(100 * r.chance().value()))
                         .toList()
                         .toString())
                 .isEqualTo(family);
@@ -46,7 +47,8 @@ class UnknownSteelTest {
 
     @Test
     void aClearCaseIsAdvised() {
-        Family family = of("oil=hard thick=hard spark=bushy look=ground").advice().orElseThrow();
+        Family family =
+                of("oil=hard thick=hard spark=bushy look=ground").advice().orElseThrow();
         assertThat(family.quench()).isEqualTo("oil");
         Band window = family.window().orElseThrow();
         // O1 and O2 are hardened from 760 to 820 °C (data sheets)
@@ -65,11 +67,13 @@ class UnknownSteelTest {
 
     @Test
     void waterComesAfterOilAndOnlyWhereOilLeftItSoft() {
-        assertThat(UnknownSteel.of(Map.of()).tests()).noneMatch(t -> t.clue().key().equals("water"));
+        assertThat(UnknownSteel.of(Map.of()).tests())
+                .noneMatch(t -> t.clue().key().equals("water"));
         assertThat(of("oil=soft").tests()).anyMatch(t -> t.clue().key().equals("water"));
         assertThat(of("oil=hard").tests()).noneMatch(t -> t.clue().key().equals("water"));
         assertThat(of("oil=hard").tests()).anyMatch(t -> t.clue().key().equals("thick"));
-        assertThat(UnknownSteel.of(Map.of()).tests()).noneMatch(t -> t.clue().key().equals("snap"));
+        assertThat(UnknownSteel.of(Map.of()).tests())
+                .noneMatch(t -> t.clue().key().equals("snap"));
     }
 
     @Test
@@ -105,7 +109,9 @@ class UnknownSteelTest {
                     for (int a = 0; a < table.length; a++) {
                         chances[a] = table[a][truth];
                     }
-                    seen.put(clue.key(), clue.answers().get(drawn(chances, random)).key());
+                    seen.put(
+                            clue.key(),
+                            clue.answers().get(drawn(chances, random)).key());
                 }
             }
             UnknownSteel steel = UnknownSteel.of(seen);

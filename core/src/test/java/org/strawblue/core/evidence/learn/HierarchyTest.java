@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 /** The normal hierarchical model, against closed forms, a second sum, and simulated ovens. */
 class HierarchyTest {
 
-    private static final Hierarchy OVEN = new Hierarchy(0, 15, 6);
+    private static final Hierarchy OVEN = new Hierarchy(0, 15, 6, 0);
 
     static double normal(SplittableRandom random) {
         return Math.sqrt(-2 * Math.log(1 - random.nextDouble())) * Math.cos(2 * Math.PI * random.nextDouble());
@@ -34,10 +34,10 @@ class HierarchyTest {
     /** With jobs all alike the posterior is that of the normal mean with known variance (any textbook). */
     @Test
     void jobsAllAlikeGiveTheClosedForm() {
-        Mixture own = new Hierarchy(3, 15, 1e-9).own(List.of(new Hierarchy.Bell(-10, 5), new Hierarchy.Bell(-16, 10)));
+        Mixture own =
+                new Hierarchy(3, 15, 1e-9, 0).own(List.of(new Hierarchy.Bell(-10, 5), new Hierarchy.Bell(-16, 10)));
         double precision = 1 / 225.0 + 1 / 25.0 + 1 / 100.0;
-        assertThat(own.middle())
-                .isCloseTo((3 / 225.0 - 10 / 25.0 - 16 / 100.0) / precision, within(1e-6));
+        assertThat(own.middle()).isCloseTo((3 / 225.0 - 10 / 25.0 - 16 / 100.0) / precision, within(1e-6));
         assertThat(own.spread()).isCloseTo(Math.sqrt(1 / precision), within(1e-6));
         assertThat(own.quantile(0.5)).isCloseTo(own.middle(), within(1e-6));
     }
@@ -116,7 +116,7 @@ class HierarchyTest {
                 next += u > 0.1 && u < 0.9 ? 1 : 0;
                 own += v > 0.1 && v < 0.9 ? 1 : 0;
             }
-                assertThat((double) next / n).isBetween(0.78, 0.82);
+            assertThat((double) next / n).isBetween(0.78, 0.82);
             assertThat((double) own / n).isBetween(0.78, 0.82);
         }
     }
@@ -125,7 +125,7 @@ class HierarchyTest {
     @Test
     void withoutASpreadBetweenJobsItWouldBeOverSure() {
         SplittableRandom random = new SplittableRandom(13);
-        Hierarchy wrong = new Hierarchy(0, 15, 1e-9);
+        Hierarchy wrong = new Hierarchy(0, 15, 1e-9, 0);
         int n = 2000;
         int next = 0;
         for (int i = 0; i < n; i++) {
@@ -134,5 +134,29 @@ class HierarchyTest {
             next += u > 0.1 && u < 0.9 ? 1 : 0;
         }
         assertThat((double) next / n).isLessThan(0.7);
+    }
+
+    /** One thermometer, 9 K out by chance, read in every job: its error does not average out, and is not taken to. */
+    @Test
+    void anErrorInCommonIsNotAveragedAway() {
+        SplittableRandom random = new SplittableRandom(14);
+        Hierarchy shared = new Hierarchy(0, 15, 6, 9);
+        int n = 3000;
+        int covered = 0;
+        int naive = 0;
+        for (int i = 0; i < n; i++) {
+            Oven oven = Oven.drawn(random, 8);
+            double error = 9 * normal(random);
+            List<Hierarchy.Bell> read = oven.told().stream()
+                    .map(b -> new Hierarchy.Bell(b.at() + error, b.sd()))
+                    .toList();
+            double next = oven.mean() + oven.between() * normal(random);
+            double u = shared.next(read).below(next);
+            double v = OVEN.next(read).below(next);
+            covered += u > 0.1 && u < 0.9 ? 1 : 0;
+            naive += v > 0.1 && v < 0.9 ? 1 : 0;
+        }
+        assertThat((double) covered / n).isBetween(0.78, 0.82);
+        assertThat((double) naive / n).isLessThan(0.7);
     }
 }

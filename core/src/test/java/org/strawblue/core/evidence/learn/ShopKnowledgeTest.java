@@ -42,7 +42,8 @@ class ShopKnowledgeTest {
 
     @Test
     void oneJobIsBelievedLessThanThreeAndAnotherOvenNotAtAll() {
-        ShopKnowledge one = ShopKnowledge.NOTHING.with(OVEN, told(-14, 5, "a")).value().orElseThrow();
+        ShopKnowledge one =
+                ShopKnowledge.NOTHING.with(OVEN, told(-14, 5, "a")).value().orElseThrow();
         ShopKnowledge three = one.with(OVEN, told(-12, 5, "b"))
                 .then(k -> k.with(OVEN, told(-16, 5, "c")))
                 .value()
@@ -131,7 +132,9 @@ class ShopKnowledgeTest {
         });
         ShopKnowledge shop = ShopKnowledge.NOTHING;
         for (var entry : JobTells.of(ensemble, weights, "job 1").entrySet()) {
-            shop = shop.with(new Subject(entry.getKey(), "the oven"), entry.getValue()).value().orElseThrow();
+            shop = shop.with(new Subject(entry.getKey(), "the oven"), entry.getValue())
+                    .value()
+                    .orElseThrow();
         }
         Priors better = shop.priors(Priors.usual(), List.of("the oven"));
         assertThat(better.of(Influence.OVEN_OFFSET).centre()).isGreaterThan(8);
