@@ -109,7 +109,15 @@ public final class DiagnoseService {
 
     private static void advice(Sheet.Builder sheet, Family family) {
         sheet.add(new Entry.Words("advice", "Treat it so", Phrase.of(family.advice())));
-        family.window().ifPresent(w -> sheet.add(new Entry.Limits("harden_from", "Harden from", w)));
+        if (family.window().isPresent()) {
+            sheet.add(new Entry.Limits(
+                    "harden_from", "Harden from", family.window().get()));
+        } else {
+            // one grade's heat ruins another: told apart, not averaged
+            family.windows()
+                    .forEach((grade, window) -> sheet.add(new Entry.Limits(
+                            "harden_from_" + grade.name(), "Harden from, if it is " + grade.name(), window)));
+        }
         if (family.hardens()) {
             String like = String.join(
                     ", ", family.grades().stream().map(g -> g.name()).toList());

@@ -1,9 +1,9 @@
 package org.strawblue.core.evidence.diagnosis;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.steel.CriticalPoints;
@@ -52,15 +52,28 @@ public record Family(String key, List<Grade> grades, String quench, String advic
         return !quench.equals("none");
     }
 
-    /** Temperatures [K] to harden from that suit most of its grades; absent where none is known. */
-    public Optional<Band> window() {
-        List<Estimate> windows = new ArrayList<>();
-        grades.forEach(g -> CriticalPoints.of(g).value().ifPresent(p -> windows.add(HardeningHeat.window(g, p))));
-        if (windows.isEmpty() || !hardens()) {
-            return Optional.empty();
+    /** Temperatures [K] to harden from of each of its grades. */
+    public Map<Grade, Band> windows() {
+        Map<Grade, Band> windows = new LinkedHashMap<>();
+        for (Grade grade : hardens() ? grades : List.<Grade>of()) {
+            CriticalPoints.of(grade)
+                    .value()
+                    .ifPresent(p ->
+                            windows.put(grade, HardeningHeat.window(grade, p).band()));
         }
-        double low = windows.stream().mapToDouble(Estimate::low).max().orElseThrow();
-        double high = windows.stream().mapToDouble(Estimate::high).min().orElseThrow();
-        return Optional.of(Band.between(Dimension.TEMPERATURE, low, high));
+        return windows;
+    }
+
+    /** Temperatures [K] to harden from that suit all of its grades; absent where none does, or none is known. */
+    public Optional<Band> window() {
+        double low = Double.NEGATIVE_INFINITY;
+        double high = Double.POSITIVE_INFINITY;
+        for (Band window : windows().values()) {
+            low = Math.max(low, window.low());
+            high = Math.min(high, window.high());
+        }
+        return Double.isFinite(low) && low <= high
+                ? Optional.of(new Band(Dimension.TEMPERATURE, low, high))
+                : Optional.empty();
     }
 }

@@ -85,7 +85,10 @@ class TopicTest {
         for (Cause family : UnknownSteel.topic().causes()) {
             Family f = Family.of(family.key());
             assertThat(f.advice()).isNotBlank();
-            assertThat(f.window().isPresent()).isEqualTo(f.hardens());
+            assertThat(f.windows().isEmpty()).isNotEqualTo(f.hardens());
+            f.window()
+                    .ifPresent(w -> assertThat(f.windows().values())
+                            .allMatch(each -> each.contains(w.low()) && each.contains(w.high())));
             assertThat(Hazards.of(f.hazards().toArray(String[]::new)))
                     .hasSize(f.hazards().size());
         }
