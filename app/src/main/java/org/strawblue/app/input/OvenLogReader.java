@@ -1,25 +1,23 @@
 package org.strawblue.app.input;
 
+import static org.strawblue.app.input.OvenColumns.SET;
+import static org.strawblue.app.input.OvenColumns.TEMPERATURE;
+import static org.strawblue.app.input.OvenColumns.TIME;
+
 import de.siegmar.fastcsv.reader.CsvRecord;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import org.strawblue.core.history.Trace;
 import org.strawblue.core.job.UnitSystem;
-import org.strawblue.core.quantity.Band;
-import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Quantity;
-import org.strawblue.core.quantity.Unit;
-import org.strawblue.core.quantity.Units;
 
 /**
  * Reads the log of an oven from a table: a column of times and one of temperatures under anybody's words, units in the head or in
@@ -27,23 +25,13 @@ import org.strawblue.core.quantity.Units;
  */
 public final class OvenLogReader {
 
-    private static final String TIME = "time";
-    private static final String TEMPERATURE = "temperature";
-    private static final String SET = "set";
-    private static final Lexicon HEADS = new Lexicon(heads());
-    private static final Lexicon SHORT = new Lexicon(Map.of(TEMPERATURE, List.of("t")));
-    private static final Pattern PLAIN = Pattern.compile("[-+]?\\d{1,9}(\\.\\d{1,9})?");
-    private static final Band BELIEVABLE = new Band(
-            Dimension.TEMPERATURE,
-            Units.of(Dimension.TEMPERATURE, "°C").toSi(-60),
-            Units.of(Dimension.TEMPERATURE, "°C").toSi(1400));
+    private static final String NOTHING = "[-–—]+|(?i:nan|null|n/?a|open|err|error)";
     /** Faults beyond so many say no more. */
     private static final int MOST_FAULTS = 20;
 
     private final TextFile file;
+    private final OvenColumns columns;
     private final Desk desk = new Desk();
-    private final Map<String, Integer> columns = new LinkedHashMap<>();
-    private final Map<String, Unit> units = new HashMap<>();
     private final LogClock clock = new LogClock();
     private final List<double[]> points = new ArrayList<>();
     private final Map<Double, Integer> sets = new LinkedHashMap<>();
@@ -51,31 +39,7 @@ public final class OvenLogReader {
 
     private OvenLogReader(TextFile file, UnitSystem system) {
         this.file = file;
-        desk.units(system);
-    }
-
-    private static Map<String, List<String>> heads() {
-        Map<String, List<String>> heads = new LinkedHashMap<>();
-        heads.put(
-                TIME, List.of("t", "elapsed", "elapsed time", "timestamp", "date", "date time", "clock", "at", "when"));
-        heads.put(
-                TEMPERATURE,
-                List.of(
-                        "temp",
-                        "oven",
-                        "air",
-                        "probe",
-                        "tc",
-                        "thermocouple",
-                        "reading",
-                        "measured",
-                        "actual",
-                        "value",
-                        "ch1",
-                        "t1"));
-        heads.put(
-                SET, List.of("setpoint", "set point", "set temperature", "set to", "target", "dial", "setting", "sp"));
-        return heads;
+        this.columns = new OvenColumns(system);
     }
 
     public static Read<LoggedOven> read(Path path, UnitSystem system) {
@@ -92,20 +56,19 @@ public final class OvenLogReader {
         return new OvenLogReader(TextFile.of(name, text), system).log();
     }
 
-    /** Whether a file is a table of times and temperatures, not one of looks. */
+    /** Whether a file is a table of times and temperatures, not one of looks; what cannot be read is taken for one. */
     public static boolean isOne(Path path) {
         if (!path.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
             return false;
         }
         Optional<TextFile> file = TextFile.read(path).value();
-        return file.map(f -> {
-                    OvenLogReader reader = new OvenLogReader(f, UnitSystem.METRIC);
-                    Sheet sheet = new Sheet(f);
-                    return sheet.next()
-                            .filter(h -> reader.heads(h) || reader.bareNumbers(h))
-                            .isPresent();
-                })
-                .orElse(true);
+        OvenColumns columns = new OvenColumns(UnitSystem.METRIC);
+        return file.isEmpty()
+                || new Sheet(file.get())
+                        .next()
+                        .map(CsvRecord::getFields)
+                        .filter(h -> columns.heads(h) || columns.bareNumbers(h))
+                        .isPresent();
     }
 
     private Read<LoggedOven> log() {
@@ -117,10 +80,12 @@ public final class OvenLogReader {
                     "nothing",
                     "a table with a column of times and one of temperatures",
                     "Write  time_s,temperature_C  in the first row.");
-        } else if (heads(head.get())) {
+        } else if (columns.heads(head.get().getFields())) {
             rows(sheet);
-        } else if (bareNumbers(head.get())) {
-            assumeHeads();
+        } else if (columns.bareNumbers(head.get().getFields())) {
+            columns.assumeHeads();
+            desk.note(file.name() + ": no heads; the first column was read as seconds, the second as "
+                    + columns.bare(TEMPERATURE).symbol() + ".");
             row(sheet, head.get());
             rows(sheet);
         } else {
@@ -140,57 +105,8 @@ public final class OvenLogReader {
         return last + " " + Long.toHexString(sum.getValue());
     }
 
-    /** Understands the first row; false where time or temperature is not in it. */
-    private boolean heads(CsvRecord head) {
-        for (int i = 0; i < head.getFieldCount(); i++) {
-            head(head.getField(i).strip(), i);
-        }
-        return columns.containsKey(TIME) && columns.containsKey(TEMPERATURE);
-    }
-
-    private void head(String text, int column) {
-        // T stands for time, and with a unit of temperature for that
-        Optional<Heading> heading = Heading.of(text, HEADS, key -> Optional.of(dimension(key)))
-                .or(() -> Heading.of(text, SHORT, key -> Optional.of(Dimension.TEMPERATURE)));
-        Optional<Unit> time = UnitWords.of(Dimension.TIME).find(text);
-        Optional<Unit> temperature = UnitWords.of(Dimension.TEMPERATURE).find(text);
-        if (heading.isPresent()) {
-            keep(heading.get().key(), column, heading.get().unit());
-        } else if (time.isPresent()) {
-            keep(TIME, column, time);
-        } else if (temperature.isPresent()) {
-            keep(TEMPERATURE, column, temperature);
-        }
-    }
-
-    /** The first column of a kind counts; others are other sensors, or remarks. */
-    private void keep(String key, int column, Optional<Unit> unit) {
-        if (columns.putIfAbsent(key, column) == null) {
-            unit.ifPresent(u -> units.put(key, u));
-        } else if (key.equals(TEMPERATURE)) {
-            desk.note(file.name() + ": of several columns of temperatures the first is used.");
-        }
-    }
-
-    private static Dimension dimension(String key) {
-        return key.equals(TIME) ? Dimension.TIME : Dimension.TEMPERATURE;
-    }
-
-    private boolean bareNumbers(CsvRecord row) {
-        return row.getFieldCount() >= 2
-                && PLAIN.matcher(row.getField(0).strip()).matches()
-                && PLAIN.matcher(row.getField(1).strip()).matches();
-    }
-
-    private void assumeHeads() {
-        columns.put(TIME, 0);
-        columns.put(TEMPERATURE, 1);
-        desk.note(file.name() + ": no heads; the first column was read as seconds, the second as "
-                + bare(TEMPERATURE).symbol() + ".");
-    }
-
     private void missingHeads(Sheet sheet, CsvRecord head) {
-        String missing = columns.containsKey(TIME) ? TEMPERATURE : TIME;
+        String missing = columns.has(TIME) ? TEMPERATURE : TIME;
         desk.problem(
                 sheet.place(head, 0),
                 "no column " + missing,
@@ -199,9 +115,12 @@ public final class OvenLogReader {
     }
 
     private void rows(Sheet sheet) {
-        if (!units.containsKey(TEMPERATURE)) {
+        if (columns.several()) {
+            desk.note(file.name() + ": of several columns of temperatures the first is used.");
+        }
+        if (!columns.temperaturesNamed()) {
             desk.note(file.name() + ": temperatures without a unit were read as "
-                    + bare(TEMPERATURE).symbol() + ".");
+                    + columns.bare(TEMPERATURE).symbol() + ".");
         }
         for (Optional<CsvRecord> row = sheet.next(); row.isPresent(); row = sheet.next()) {
             if (desk.problems().size() > MOST_FAULTS) {
@@ -224,8 +143,8 @@ public final class OvenLogReader {
             points.add(new double[] {time.get(), kelvin.get()});
         } else if (time.get() < last) {
             desk.problem(
-                    sheet.place(row, columns.getOrDefault(TIME, 0)),
-                    row.getField(columns.getOrDefault(TIME, 0)),
+                    sheet.place(row, columns.at(TIME)),
+                    row.getField(columns.at(TIME)),
                     "a time later than the one above",
                     "Put the rows in order, or take out what belongs to another log.");
         }
@@ -233,47 +152,32 @@ public final class OvenLogReader {
 
     /** Absent where there is nothing, where it is not known, and where it is faulty: that is put down. */
     private Optional<Double> cell(Sheet sheet, CsvRecord row, String key) {
-        int column = columns.getOrDefault(key, -1);
+        int column = columns.at(key);
         if (column < 0 || column >= row.getFieldCount()) {
             return Optional.empty();
         }
         String text = row.getField(column).strip();
-        if (text.isEmpty()
-                || text.matches("[-–—]+|(?i:nan|null|n/?a|open|err|error)")
-                || QuantityReader.notKnown(text)) {
+        if (text.isEmpty() || text.matches(NOTHING) || QuantityReader.notKnown(text)) {
             return Optional.empty();
         }
-        if (key.equals(TIME)) {
-            OptionalDouble seconds = clock.seconds(text);
-            if (seconds.isPresent()) {
-                return Optional.of(seconds.getAsDouble());
-            }
-        }
-        Unit bare = bare(key);
-        if (PLAIN.matcher(text).matches()) {
-            double si = bare.toSi(Double.parseDouble(text));
-            if (key.equals(TIME) || BELIEVABLE.contains(si)) {
+        OptionalDouble clocked = key.equals(TIME) ? clock.seconds(text) : OptionalDouble.empty();
+        return clocked.isPresent() ? Optional.of(clocked.getAsDouble()) : number(sheet.place(row, column), text, key);
+    }
+
+    private Optional<Double> number(Place place, String text, String key) {
+        Expectation expected = columns.expected(key);
+        if (OvenColumns.plain(text)) {
+            double si = columns.bare(key).toSi(Double.parseDouble(text));
+            // a logger counts seconds from where it likes
+            if (key.equals(TIME) || expected.range().contains(si)) {
                 return Optional.of(si);
             }
         }
-        Expectation any = Expectation.of(dimension(key), desk.units()).bare(bare);
-        Reading<Quantity> reading = QuantityReader.quantity(text, key.equals(TIME) ? any : any.within(BELIEVABLE));
+        Reading<Quantity> reading = QuantityReader.quantity(text, expected);
         if (reading instanceof Reading.Fault<Quantity> fault) {
-            desk.problem(fault.at(sheet.place(row, column)));
+            desk.problem(fault.at(place));
         }
         return reading.found().map(Quantity::si);
-    }
-
-    private Unit bare(String key) {
-        Unit named = units.get(key);
-        if (named != null) {
-            return named;
-        }
-        if (key.equals(TIME)) {
-            return Units.of(Dimension.TIME, "s");
-        }
-        Unit oven = units.get(TEMPERATURE);
-        return oven != null ? oven : Units.of(Dimension.TEMPERATURE, desk.units() == UnitSystem.INCH ? "°F" : "°C");
     }
 
     private Optional<Trace> trace() {

@@ -19,7 +19,6 @@ import org.strawblue.core.evidence.sample.Priors;
 import org.strawblue.core.evidence.sample.Settings;
 import org.strawblue.core.heat.course.Course;
 import org.strawblue.core.history.Place;
-import org.strawblue.core.job.Hazards;
 import org.strawblue.core.job.HeatLog;
 import org.strawblue.core.job.WorkPiece;
 import org.strawblue.core.oxide.FilmColour;
@@ -46,7 +45,7 @@ public final class JudgeService {
         Optional<Advice> advice =
                 steel.flatMap(s -> wanted.flatMap(w -> Adviser.of(judged, s, w, log.costs(), Candidates.of(judged))));
         Sheet.Builder sheet = Sheet.titled(log.title());
-        advice.ifPresent(a -> sheet.add(new Entry.Words("advice", "Do this", deed(a))));
+        advice.ifPresent(a -> lead(sheet, a));
         figures(sheet, judged);
         advice.ifPresent(a -> chances(sheet, a, wanted.orElseThrow()));
         for (int i = 0; i < judged.worth().size(); i++) {
@@ -55,7 +54,6 @@ public final class JudgeService {
         next(sheet, judged, advice);
         List<Finding> findings = new ArrayList<>(judged.findings());
         advice.ifPresent(a -> a.findings().stream().map(JudgeService::softened).forEach(findings::add));
-        advice.ifPresent(a -> findings.addAll(hazards(a)));
         if (log.heat().isEmpty()) {
             findings.add(new Finding.Note(
                     Phrase.of("The log does not say what was done: the looks alone are weighed."),
@@ -65,17 +63,18 @@ public final class JudgeService {
         return sheet.findings(findings).build();
     }
 
-    /** What can hurt the person in what is advised. */
-    private static List<Finding> hazards(Advice advice) {
-        List<String> keys = switch (advice.deed()) {
-            case ACCEPT -> List.of();
-            case TEMPER_AGAIN -> List.of("kitchen", "sharp-hot");
-            case HARDEN_AGAIN -> List.of("sharp-hot", "brittle");
-            case LOOK_FIRST -> List.of("file-test", "brittle");
-        };
-        return Hazards.of(keys.toArray(String[]::new)).stream()
-                .map(h -> (Finding) new Finding.Caution(Phrase.of(h.text()), Phrase.of(""), Phrase.of("")))
-                .toList();
+    /** What is advised, and below it what can hurt the person in that. */
+    private static void lead(Sheet.Builder sheet, Advice advice) {
+        sheet.add(new Entry.Words("advice", "Do this", deed(advice)));
+        new Cautions(sheet)
+                .beside(
+                        "advice",
+                        switch (advice.deed()) {
+                            case ACCEPT -> List.of();
+                            case TEMPER_AGAIN -> List.of("kitchen", "sharp-hot");
+                            case HARDEN_AGAIN -> List.of("sharp-hot", "brittle");
+                            case LOOK_FIRST -> List.of("file-test", "brittle");
+                        });
     }
 
     static Judgement judged(HeatLog log, Priors priors) {

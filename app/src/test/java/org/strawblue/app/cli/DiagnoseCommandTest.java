@@ -35,7 +35,12 @@ class DiagnoseCommandTest {
                 "700C");
         assertThat(shell.code()).isZero();
         assertThat(shell.out())
-                .contains("Do this", "It was not hot enough", "very likely", "Caution: Fully hard steel is as brittle");
+                .containsSubsequence(
+                        "Do this",
+                        "▲ Caution",
+                        "Fully hard steel is as brittle",
+                        "1. very likely",
+                        "It was not hot enough");
     }
 
     @Test

@@ -2,10 +2,13 @@ package org.strawblue.core.evidence.diagnosis;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.heat.HeatSource;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Band;
+import org.strawblue.core.steel.CriticalPoints;
 import org.strawblue.core.steel.Grade;
+import org.strawblue.core.steel.HardeningHeat;
 import org.strawblue.core.steel.Quenchant;
 import org.strawblue.core.steel.Temper;
 
@@ -35,4 +38,9 @@ public record Known(
             OptionalDouble.empty(),
             Optional.empty(),
             Optional.empty());
+
+    /** Temperature [K] its steel wants to be hardened from. */
+    Optional<Estimate> window() {
+        return grade.flatMap(g -> CriticalPoints.of(g).value().map(p -> HardeningHeat.window(g, p)));
+    }
 }

@@ -51,12 +51,12 @@ public record OvenLog(
     public static Answer<OvenLog> of(Trace trace, OptionalDouble set, TemperatureIndicator by) {
         double least = Figures.seconds("least-settled");
         Optional<Settled> settled = Settled.of(trace);
-        double long_ = settled.map(Settled::seconds).orElse(0.0);
-        if (settled.isEmpty() || long_ < least) {
-            return Answer.refused(tooShort(long_, least));
+        double length = settled.map(Settled::seconds).orElse(0.0);
+        if (settled.isEmpty() || length < least) {
+            return Answer.refused(tooShort(length, least));
         }
         Swings swings = Swings.of(settled.get());
-        OvenLog log = log(swings, set, by, long_);
+        OvenLog log = log(swings, set, by, length);
         return Answer.of(log, findings(log, swings));
     }
 
