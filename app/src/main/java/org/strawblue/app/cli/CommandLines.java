@@ -44,6 +44,7 @@ final class CommandLines {
         commands.put("temper", () -> new TemperCommand(screen));
         commands.put("colour", () -> new ColourCommand(screen));
         commands.put("spring", () -> new SpringCommand(screen));
+        commands.put("fit", () -> new FitCommand(screen));
         commands.put("grades", () -> new GradesCommand(screen));
         commands.put("table", () -> new TableCommand(screen));
         commands.put("heat", () -> new HeatCommand(screen));

@@ -11,6 +11,7 @@ import org.strawblue.app.input.Place;
 import org.strawblue.app.input.Problem;
 import org.strawblue.app.input.QuantityReader;
 import org.strawblue.app.input.Reading;
+import org.strawblue.app.input.Size;
 import org.strawblue.app.report.AmountWriter;
 import org.strawblue.app.service.Sheet;
 import org.strawblue.core.estimate.Answer;
@@ -70,6 +71,11 @@ final class Question {
 
     Optional<Band> band(String option, @Nullable String text, Dimension dimension) {
         return read(option, text, t -> QuantityReader.band(t, Expectation.of(dimension, units)));
+    }
+
+    /** A size, with limits or a fit behind it. */
+    Optional<Size> size(String option, @Nullable String text) {
+        return read(option, text, t -> QuantityReader.size(t, Expectation.of(Dimension.LENGTH, units)));
     }
 
     /** A thing of a catalogue, by any word for it. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.fit.Decarburisation;
+import org.strawblue.core.fit.Fits;
 import org.strawblue.core.fit.Limits;
 import org.strawblue.core.fit.Reamer;
 import org.strawblue.core.fit.SizeChange;
@@ -43,9 +44,10 @@ final class FitOperations {
     }
 
     private static Result clearance(Inputs in, ToDoubleFunction<Band> side) {
-        Optional<Band> hole = Limits.of(in.length("nominal"), in.text("hole")).value();
-        Optional<Band> shaft = Limits.of(in.length("nominal"), in.text("shaft")).value();
-        return hole.flatMap(h -> shaft.map(s -> length(side.applyAsDouble(Limits.clearance(h, s)))))
+        String fit = in.optionalText("fit").orElseGet(() -> in.text("hole") + "/" + in.text("shaft"));
+        return Fits.of(in.length("nominal"), fit, false)
+                .value()
+                .map(f -> length(side.applyAsDouble(f.clearance())))
                 .orElse(Result.word(Result.REFUSED));
     }
 

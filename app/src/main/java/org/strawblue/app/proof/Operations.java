@@ -19,6 +19,7 @@ public final class Operations {
         topics.add(PyrometryOperations.all());
         topics.add(SpringOperations.all());
         topics.add(FitOperations.all());
+        topics.add(ChainOperations.all());
         topics.add(HardeningOperations.all());
         topics.add(TemperingOperations.all());
         return topics;

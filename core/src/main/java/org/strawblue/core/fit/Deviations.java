@@ -1,19 +1,22 @@
 package org.strawblue.core.fit;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Units;
+import org.strawblue.core.source.Basis;
+import org.strawblue.core.source.Standing;
 import org.strawblue.core.table.Row;
 import org.strawblue.core.table.Table;
 
 /**
  * Deviations from the nominal size, ISO 286-1.
  *
- * <p>Shafts: es of a to h and ei of k to s from the table, the other one IT away; k only in grades 4 to 7, else 0; js
- * half on either side. Holes: EI = −es for A to H; ES = −ei + Δ for K, M, N up to IT8 and P to S up to IT7, Δ = IT(n) −
+ * <p>Shafts: es of a to h and ei of k to u from the table, the other one IT away; k only in grades 4 to 7, else 0; js
+ * half on either side. Holes: EI = −es for A to H; ES = −ei + Δ for K, M, N up to IT8 and P to U up to IT7, Δ = IT(n) −
  * IT(n − 1), 0 in the first step; above those grades ES = −ei, but 0 for N above the first step. Source: the standard's
  * rules as printed with the tables; agree with 136 printed hole cells.
  */
@@ -78,6 +81,17 @@ final class Deviations {
     private static double delta(double nominal, int grade, double it) {
         OptionalDouble finer = ToleranceGrades.of(nominal, grade - 1);
         return ToleranceGrades.firstStep(nominal) || finer.isEmpty() ? 0 : it - finer.getAsDouble();
+    }
+
+    static List<Basis> bases(double nominal, String letter, int grade) {
+        List<Basis> all = new ArrayList<>(ToleranceGrades.bases(nominal, grade));
+        String small = String.valueOf(Character.toLowerCase(letter.charAt(0)));
+        if (letter.length() == 1) {
+            row(nominal, small)
+                    .map(r -> new Basis("deviation " + letter, r.text("source"), Standing.of(r.text("standing"))))
+                    .ifPresent(all::add);
+        }
+        return all;
     }
 
     private static Optional<Row> row(double nominal, String letter) {

@@ -5,6 +5,8 @@ import java.util.OptionalDouble;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Unit;
 import org.strawblue.core.quantity.Units;
+import org.strawblue.core.source.Basis;
+import org.strawblue.core.source.Standing;
 import org.strawblue.core.table.Row;
 import org.strawblue.core.table.Table;
 
@@ -39,9 +41,14 @@ public final class ToleranceGrades {
         return within(ROWS.get(0), nominal);
     }
 
-    /** Over the lower limit, up to and including the upper; a size read in inches may miss the limit by a hair. */
+    static List<Basis> bases(double nominal, int grade) {
+        return ROWS.stream()
+                .filter(r -> within(r, nominal))
+                .map(r -> new Basis("tolerance IT" + grade, r.text("source"), Standing.of(r.text("standing"))))
+                .toList();
+    }
+
     static boolean within(Row row, double nominal) {
-        double hair = nominal * 1e-9;
-        return MM.toSi(row.number("over_mm")) < nominal - hair && nominal - hair <= MM.toSi(row.number("upto_mm"));
+        return Limits.within(nominal, MM.toSi(row.number("over_mm")), MM.toSi(row.number("upto_mm")));
     }
 }
