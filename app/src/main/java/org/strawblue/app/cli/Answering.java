@@ -25,6 +25,14 @@ abstract class Answering implements Callable<Integer> {
         this.screen = screen;
     }
 
+    Screen screen() {
+        return screen;
+    }
+
+    PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+
     /** Reads the options into the question and asks it; absent where something could not be read. */
     abstract Optional<Sheet> ask(Question question);
 
@@ -33,7 +41,7 @@ abstract class Answering implements Callable<Integer> {
         Question question = new Question(output.units());
         Optional<Sheet> sheet = ask(question);
         if (sheet.isEmpty()) {
-            PrintWriter err = spec.commandLine().getErr();
+            PrintWriter err = err();
             err.print(new ProblemPrinter(screen.columns(), screen.colours()).print(question.problems()));
             err.flush();
             return ExitCode.BAD_INPUT;

@@ -1,24 +1,27 @@
 package org.strawblue.app.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.strawblue.app.report.Screen;
+import org.strawblue.app.service.Entry;
+import org.strawblue.app.service.HeatAnswer;
+import org.strawblue.app.service.HeatRequest;
 import org.strawblue.app.service.HeatService;
+import org.strawblue.app.service.HeatTarget;
 import org.strawblue.app.service.Sheet;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.evidence.sample.Settings;
-import org.strawblue.core.heat.HeatThrough;
-import org.strawblue.core.heat.course.Course;
 import org.strawblue.core.heat.course.Setting;
 import org.strawblue.core.heat.course.Spell;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.steel.Grade;
 import org.strawblue.core.steel.Steel;
+import org.strawblue.core.watch.Looked;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -30,7 +33,8 @@ import picocli.CommandLine.Option;
         addMethodSubcommands = false,
         description = {
             "What a part really has on a hot plate, in an oven, a kiln, a flame, sand or a bath: temperature at its places"
-                    + " with time, when it has come through, and, with --grade, hardness and colour at the end."
+                    + " with time, when it has come through; with --grade, hardness and film colour; with --target, when to"
+                    + " take it off, how long there is for it, and what being late costs."
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:answered", "1:refused: outside what is known, with the reason", "2:bad input"},
@@ -39,8 +43,13 @@ import picocli.CommandLine.Option;
             "Examples:",
             "  strawblue heat --diameter 12mm --length 60mm --on \"hot plate\" --at 290C --for 12min --grade W1",
             "      a bar on a bare plate; add --cover for a lid or blanket over it",
+            "  strawblue heat --diameter 8mm --length 46mm --on \"hot plate\" --at 250C --cover --grade O1 --target \"59-61 HRC\"",
+            "      when to take it off, and what ten seconds late cost",
+            "  strawblue heat --side 10mm --length 60mm --start 800C --dip 25mm --dip-for 8s --on air --grade W1 --target straw",
+            "      the end dipped hard, colours running back to it, stopped in water",
             "  strawblue heat --diameter 1/2in --on \"kitchen oven\" --at 450F --for 1h --surface oxidised",
-            "  strawblue heat --thickness 3mm --width 20mm --on oil --start 800C --for 20s"
+            "  strawblue heat --thickness 3mm --width 20mm --on oil --start 800C --for 20s --out heat",
+            "      leaves the history as a table, and drawings (SVG, PNG) of the section warming"
         })
 final class HeatCommand extends Answering {
 
@@ -50,35 +59,29 @@ final class HeatCommand extends Answering {
     @Mixin
     private SteelOptions steel;
 
-    @Option(
-            names = "--on",
-            paramLabel = "WHAT",
-            description = "Hot plate, kitchen oven, kiln, torch, sand tray, a quench, air.")
-    private @Nullable String on;
+    @Mixin
+    private SourceOptions source;
 
-    @Option(names = "--at", paramLabel = "T", description = "What it is at: the plate under the part, the oven's mean.")
-    private @Nullable String at;
+    @Mixin
+    private AfterOptions after;
 
-    @Option(names = "--for", paramLabel = "t", description = "How long.")
+    @Mixin
+    private TargetOption target;
+
+    @Option(names = "--for", paramLabel = "t", description = "How long; with --target, the longest to look at.")
     private @Nullable String time;
-
-    @Option(names = "--cover", description = "Part and plate are covered.")
-    private boolean cover;
-
-    @Option(
-            names = "--gap",
-            paramLabel = "SIZE",
-            description = "Air under the part where it is nearest; 20 um if not told.")
-    private @Nullable String gap;
-
-    @Option(names = "--surface", paramLabel = "WORD", description = "bright (if not told) or oxidised.")
-    private @Nullable String surface;
 
     @Option(names = "--start", paramLabel = "T", description = "What the part has at first; the room's if not told.")
     private @Nullable String start;
 
-    @Option(names = "--then-air", paramLabel = "t", description = "Lifted into still air for so long afterwards.")
-    private @Nullable String air;
+    @Option(names = "--light", paramLabel = "WORD", description = "The light the colour is judged in.")
+    private @Nullable String light;
+
+    @Option(
+            names = "--out",
+            paramLabel = "FOLDER",
+            description = "Leaves the history as a table (CSV) and its pictures (SVG, PNG) there.")
+    private @Nullable Path folder;
 
     HeatCommand(Screen screen) {
         super(screen);
@@ -87,54 +90,74 @@ final class HeatCommand extends Answering {
     @Override
     Optional<Sheet> ask(Question question) {
         Optional<PartShape> part = shape.shape(question);
-        double seconds = question.needed("--for", time, Dimension.TIME);
-        OptionalDouble kelvin = question.si("--at", at, Dimension.TEMPERATURE);
-        OptionalDouble nearest = question.si("--gap", gap, Dimension.LENGTH);
+        Optional<HeatTarget> wanted = target.target(question);
         double first = question.si("--start", start, Dimension.TEMPERATURE).orElse(Settings.room());
-        double after = question.si("--then-air", air, Dimension.TIME).orElse(0);
-        HeatThrough.Surface finish = finish(question);
-        positive(question, "--for", time, seconds);
-        positive(question, "--gap", gap, nearest.orElse(1));
-        Optional<Setting> setting =
-                setting(question, new Settings.Stated(kelvin, nearest, Settings.emissivity(finish), cover));
-        Optional<Steel> known = steel.grade(question)
-                .map(Grade::name)
-                .map(Steel::ofGrade)
-                .map(s -> steel.grade(question)
-                        .map(Grade::composition)
-                        .map(s::with)
-                        .orElse(s));
+        double emissivity = source.emissivity(question);
+        Optional<Setting> setting = source.setting(question, part);
+        double seconds = seconds(question, setting);
+        question.positive("--for", time, seconds);
+        List<Spell> before = after.before(question, part, emissivity);
+        List<Spell> then = after.after(question, emissivity, usualEnd(question, emissivity, setting));
+        Optional<Light> seenIn = light(question);
+        Optional<Steel> known = known(question);
         double chromium = steel.chromium(question);
-        return question.answer(() -> {
-            List<Spell> spells = new ArrayList<>(List.of(new Spell(setting.orElseThrow(), seconds)));
-            if (after > 0) {
-                spells.add(new Spell(Settings.air(Settings.emissivity(finish)), after));
-            }
-            return HeatService.heat(new Course(part.orElseThrow(), first, spells), known, Light.DAYLIGHT, chromium);
-        });
+        return question.answer(() -> answer(
+                question,
+                new HeatRequest(
+                        part.orElseThrow(),
+                        first,
+                        before,
+                        new Spell(setting.orElseThrow(), seconds),
+                        then,
+                        known,
+                        seenIn.orElse(Light.DAYLIGHT),
+                        chromium,
+                        wanted,
+                        List.of())));
     }
 
-    private static void positive(Question question, String option, @Nullable String text, double value) {
-        if (text != null && question.problems().isEmpty() && !(value > 0)) {
-            question.problem(option, text, "more than 0", "Give a size or a time that can be.");
+    private Sheet answer(Question question, HeatRequest request) {
+        HeatAnswer answer;
+        try (Waiting waiting = new Waiting(err(), screen().watched())) {
+            answer = HeatService.heat(request, waiting);
         }
+        Sheet sheet = answer.sheet();
+        if (folder == null || answer.story().isEmpty()) {
+            return sheet;
+        }
+        List<String> files = HeatFiles.leave(answer.story().get(), folder, question.units());
+        List<Entry> entries = new ArrayList<>(sheet.entries());
+        entries.add(new Entry.Words("files", "Left in " + folder, Phrase.of(String.join(", ", files))));
+        return new Sheet(sheet.title(), entries, sheet.findings());
     }
 
-    private HeatThrough.Surface finish(Question question) {
-        String word = surface == null ? "bright" : surface.strip().toLowerCase(Locale.ROOT);
-        boolean dark = List.of("oxidised", "oxidized", "black", "scaled").contains(word);
-        if (!dark && !word.equals("bright") && surface != null) {
-            question.problem("--surface", surface, "bright or oxidised", "Choose one of these.");
+    /** With a target the time may be left open. */
+    private double seconds(Question question, Optional<Setting> setting) {
+        if (time == null && target.told()) {
+            return setting.map(Looked::longest).orElse(1.0);
         }
-        return dark ? HeatThrough.Surface.OXIDISED : HeatThrough.Surface.BRIGHT;
+        return question.needed("--for", time, Dimension.TIME);
     }
 
-    private Optional<Setting> setting(Question question, Settings.Stated stated) {
-        if (on == null) {
-            question.missing("--on", null, "a heat source, a quench, or air");
+    /** What is taken off for a target cools in air; colours that run are stopped in water. */
+    private List<Spell> usualEnd(Question question, double emissivity, Optional<Setting> setting) {
+        if (!target.told()) {
+            return List.of();
         }
-        return question.problems().isEmpty()
-                ? question.named("--on", on, word -> Settings.named(word, stated))
-                : Optional.empty();
+        return setting.filter(Setting.InAir.class::isInstance).isPresent()
+                ? AfterOptions.water(question, emissivity)
+                : List.of(new Spell(Settings.air(emissivity), Looked.cooling()));
+    }
+
+    private Optional<Light> light(Question question) {
+        return light == null
+                ? Optional.empty()
+                : question.word("--light", light, Light.find(light), () -> "daylight, lamp, warm LED, neutral LED");
+    }
+
+    private Optional<Steel> known(Question question) {
+        Optional<Grade> grade = steel.grade(question);
+        return grade.map(g -> Steel.ofGrade(g.name()).with(g.composition()))
+                .or(() -> steel.composition(question).map(Steel::of));
     }
 }

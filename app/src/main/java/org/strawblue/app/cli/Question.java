@@ -100,6 +100,13 @@ final class Question {
         return found;
     }
 
+    /** Notes a problem where a size or time that was given is not greater than 0. */
+    void positive(String option, @Nullable String text, double value) {
+        if (text != null && problems.isEmpty() && !(value > 0)) {
+            problem(option, text, "more than 0", "Give a size or a time that can be.");
+        }
+    }
+
     void missing(String option, @Nullable String text, String expected) {
         String read = text == null ? "" : text;
         String remedy = text == null

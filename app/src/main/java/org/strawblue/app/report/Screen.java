@@ -1,5 +1,6 @@
 package org.strawblue.app.report;
 
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -9,11 +10,15 @@ import java.util.Optional;
  * @param columns its width in characters
  * @param styled whether bold and faint letters may be used
  * @param colours whether any colour may be shown
+ * @param unicode whether drawing may use more than plain ASCII
  */
-public record Screen(int columns, boolean styled, boolean colours) {
+public record Screen(int columns, boolean styled, boolean colours, boolean unicode) {
 
     /** System property that sets the width. */
     public static final String COLUMNS_PROPERTY = "strawblue.columns";
+
+    /** System property that says that the error stream goes to a terminal. */
+    public static final String WATCHED_PROPERTY = "strawblue.watched";
 
     private static final int USUAL = 80;
     private static final int NARROWEST = 40;
@@ -22,6 +27,15 @@ public record Screen(int columns, boolean styled, boolean colours) {
 
     public Screen {
         columns = Math.max(NARROWEST, Math.min(WIDEST, columns));
+    }
+
+    public Screen(int columns, boolean styled, boolean colours) {
+        this(columns, styled, colours, true);
+    }
+
+    /** Whether a person sees what is written to the error stream as it comes. */
+    public boolean watched() {
+        return Boolean.getBoolean(WATCHED_PROPERTY);
     }
 
     /** What a pipe or a file gets: no escape codes. */
@@ -41,7 +55,20 @@ public record Screen(int columns, boolean styled, boolean colours) {
                 || !environment.getOrDefault("NO_COLOR", "").isEmpty()
                 || environment.getOrDefault("TERM", "dumb").equals("dumb");
         String depth = environment.getOrDefault("COLORTERM", "");
-        return new Screen(columns, !plain, !plain && (depth.equals("truecolor") || depth.equals("24bit")));
+        boolean colours = !plain && (depth.equals("truecolor") || depth.equals("24bit"));
+        return new Screen(columns, !plain, colours, onTerminal || utf8(environment));
+    }
+
+    /** By the first of the variables that is set, as the C library reads them. */
+    private static boolean utf8(Map<String, String> environment) {
+        for (String name : new String[] {"LC_ALL", "LC_CTYPE", "LANG"}) {
+            String value = environment.getOrDefault(name, "");
+            if (!value.isEmpty()) {
+                String flat = value.toLowerCase(Locale.ROOT).replace("-", "");
+                return flat.contains("utf8");
+            }
+        }
+        return false;
     }
 
     String strong(String text) {

@@ -10,7 +10,9 @@ import org.strawblue.app.service.Entry;
 import org.strawblue.app.service.Sheet;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.job.Picture;
 import org.strawblue.core.job.UnitSystem;
+import org.strawblue.core.quantity.Dimension;
 
 /** The answer to one question for programs: every number as value, low, high, unit and what it rests on. */
 public final class SheetJson {
@@ -70,7 +72,47 @@ public final class SheetJson {
         } else if (entry instanceof Entry.Colour colour) {
             json.writeStringField("name", colour.name());
             json.writeStringField("hex", colour.hex());
+        } else if (entry instanceof Entry.Plot plot) {
+            plot(plot.clock());
         }
+    }
+
+    private void plot(Picture.HeatClock clock) throws IOException {
+        json.writeArrayFieldStart("places");
+        for (Picture.ClockTrace trace : clock.traces()) {
+            json.writeStartObject();
+            json.writeStringField("place", trace.place());
+            json.writeArrayFieldStart("points");
+            for (Picture.ClockPoint p : trace.points()) {
+                point(p);
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("colours");
+        for (Picture.ColourSpan span : clock.colours()) {
+            json.writeStartObject();
+            json.writeNumberField("from_s", tenths(span.from()));
+            json.writeStringField("name", span.name());
+            json.writeStringField("hex", span.hex());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private static java.math.BigDecimal tenths(double seconds) {
+        return java.math.BigDecimal.valueOf(Math.round(seconds * 100), 2);
+    }
+
+    private void point(Picture.ClockPoint p) throws IOException {
+        json.writeStartObject();
+        json.writeNumberField("time_s", tenths(p.seconds()));
+        json.writeFieldName("temperature");
+        json.writeStartObject();
+        amounts.fields(Estimate.of(Dimension.TEMPERATURE, p.kelvin(), p.low(), p.high()));
+        json.writeEndObject();
+        json.writeEndObject();
     }
 
     private void finding(Finding finding) throws IOException {

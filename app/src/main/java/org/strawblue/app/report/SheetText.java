@@ -31,13 +31,31 @@ public final class SheetText {
     private void sheet(Sheet sheet) {
         out.strong(0, sheet.title());
         int widest = sheet.entries().stream()
+                .filter(e -> !(e instanceof Entry.Plot))
                 .mapToInt(e -> Wrap.length(e.label()))
                 .max()
                 .orElse(0);
         int column = Math.min(widest, screen.columns() / 2);
-        sheet.entries().forEach(e -> out.columns(INDENT, e.label(), column, value(e)));
+        for (Entry entry : sheet.entries()) {
+            if (entry instanceof Entry.Plot plot) {
+                plot(plot);
+            } else {
+                out.columns(INDENT, entry.label(), column, value(entry));
+            }
+        }
         sheet.findings().forEach(this::finding);
         footnotes(sheet);
+    }
+
+    private void plot(Entry.Plot plot) {
+        AmountWriter writer = new AmountWriter(system);
+        out.gap().line(INDENT, Text.of(plot.clock().caption()).in(system) + ":");
+        TerminalPlot drawn = new TerminalPlot(plot.clock(), writer, screen, out, INDENT);
+        drawn.write();
+        out.gap();
+        drawn.colours(plot.clock().traces().get(0).place());
+        new TerminalClock(plot.clock(), writer).rows(out, INDENT);
+        out.gap();
     }
 
     private String value(Entry entry) {

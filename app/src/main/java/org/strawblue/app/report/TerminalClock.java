@@ -1,56 +1,83 @@
 package org.strawblue.app.report;
 
-import java.util.List;
 import java.util.stream.Collectors;
 import org.strawblue.core.job.Picture.ClockPoint;
-import org.strawblue.core.job.Picture.ClockTrace;
 import org.strawblue.core.job.Picture.HeatClock;
 import org.strawblue.core.quantity.Quantity;
 
 /** The temperature clock in characters: a line for each of some times, the time to pull marked. */
 record TerminalClock(HeatClock clock, AmountWriter writer) {
 
-    private static final int ROWS = 10;
-    private static final int TIME = 9;
+    private static final int ROWS = 12;
+    /** Steps in which a person reads a clock [s]. */
+    private static final int[] STEPS = {1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14400};
+
+    private static final int TIME = 12;
     private static final int CELL = 18;
+    private static final int NARROW = 9;
+    private static final int COLOUR = 12;
     private static final String PULL = "→ ";
     private static final String BEFORE = "  ";
 
     void write(TextBlock out, int indent) {
         out.hanging(indent, "", Text.clean(writer.write(clock.caption())) + ":");
+        rows(out, indent);
+    }
+
+    /** The rows without the caption; in one unit alone where both have no room. */
+    void rows(TextBlock out, int indent) {
+        int room = out.width(indent) - BEFORE.length() - TIME - COLOUR;
+        boolean both = room >= clock.traces().size() * CELL;
+        int cell = both
+                ? CELL
+                : Math.max(NARROW, Math.min(CELL, room / clock.traces().size()));
         out.line(
                 indent,
                 BEFORE
                         + column("", TIME)
                         + clock.traces().stream()
-                                .map(t -> column(t.place(), CELL))
+                                .map(t -> column(t.place(), cell))
                                 .collect(Collectors.joining()));
-        List<ClockPoint> first = clock.traces().get(0).points();
-        int step = Math.max(1, first.size() / ROWS);
-        for (int i = 0; i < first.size(); i += step) {
-            out.line(indent, row(first.get(i), i));
+        double end = clock.traces().stream()
+                .flatMap(t -> t.points().stream())
+                .mapToDouble(ClockPoint::seconds)
+                .max()
+                .orElse(0);
+        double step = step(end);
+        for (double t = 0; t < end - step / 4; t += step) {
+            out.line(indent, row(t, both, cell));
         }
+        out.line(indent, row(end, both, cell));
     }
 
-    private String row(ClockPoint at, int i) {
-        boolean pull = clock.pull().filter(b -> b.contains(at.seconds())).isPresent();
+    /** A round step that gives about so many rows [s]. */
+    private static double step(double end) {
+        for (int step : STEPS) {
+            if (end / step <= ROWS) {
+                return step;
+            }
+        }
+        return end / ROWS;
+    }
+
+    private String row(double seconds, boolean both, int cell) {
+        boolean pull = clock.pull().filter(b -> b.contains(seconds)).isPresent();
         return (pull ? PULL : BEFORE)
-                + column(writer.write(Quantity.time(at.seconds())), TIME)
+                + column(TimeWriter.watch(seconds), TIME)
                 + clock.traces().stream()
-                        .map(t -> column(temperature(t, i), CELL))
+                        .map(t -> column(temperature(t.at(seconds), both), cell))
                         .collect(Collectors.joining())
-                + colour(at.seconds());
+                + colour(seconds);
     }
 
-    private String temperature(ClockTrace trace, int i) {
-        return i < trace.points().size()
-                ? writer.write(Quantity.temperature(trace.points().get(i).kelvin()))
-                : "";
+    private String temperature(ClockPoint point, boolean both) {
+        Quantity kelvin = Quantity.temperature(point.kelvin());
+        return both ? writer.write(kelvin) : writer.first(kelvin);
     }
 
     private String colour(double seconds) {
         return clock.colours().stream()
-                .filter(c -> c.from() <= seconds && seconds < c.to())
+                .filter(c -> c.from() <= seconds && seconds <= c.to())
                 .map(c -> Text.clean(c.name()))
                 .findFirst()
                 .orElse("");

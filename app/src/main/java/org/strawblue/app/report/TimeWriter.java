@@ -25,6 +25,17 @@ final class TimeWriter {
         return minutes < MINUTE.fromSi(HOUR.factor()) ? minutes + " min" : hours(minutes);
     }
 
+    /** To the second up to some minutes, as a stopwatch tells it: "6 min 50 s". */
+    static String watch(double seconds) {
+        long whole = Math.round(seconds);
+        long perMinute = Math.round(MINUTE.factor());
+        if (seconds < LONGEST_IN_SECONDS || seconds >= FINEST_BELOW * MINUTE.factor()) {
+            return write(seconds);
+        }
+        long rest = whole % perMinute;
+        return whole / perMinute + " min" + (rest == 0 ? "" : " " + rest + " s");
+    }
+
     static String write(Band band) {
         Unit unit = unitFor(band.high());
         if (unit.equals(HOUR) && !wholeHalfHours(band)) {

@@ -1,6 +1,7 @@
 package org.strawblue.app.service;
 
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.job.Picture;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.quantity.Quantity;
@@ -23,6 +24,9 @@ public sealed interface Entry {
     record Given(String key, String label, Quantity quantity) implements Entry {}
 
     record Words(String key, String label, Phrase phrase) implements Entry {}
+
+    /** Temperature against time. */
+    record Plot(String key, String label, Picture.HeatClock clock) implements Entry {}
 
     /** @param hex for a screen, "#rrggbb" */
     record Colour(String key, String label, String name, String hex) implements Entry {}

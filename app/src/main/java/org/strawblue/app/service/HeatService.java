@@ -1,192 +1,245 @@
 package org.strawblue.app.service;
 
 import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Objects;
+import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
-import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
-import org.strawblue.core.evidence.sample.Ensemble;
-import org.strawblue.core.evidence.sample.Priors;
+import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.heat.conduction.Conduction;
 import org.strawblue.core.heat.course.Course;
 import org.strawblue.core.heat.course.CourseRun;
 import org.strawblue.core.heat.course.Reduced;
 import org.strawblue.core.history.Place;
 import org.strawblue.core.history.Trace;
+import org.strawblue.core.job.Picture;
 import org.strawblue.core.oxide.ColourReading;
+import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.quantity.Quantity;
-import org.strawblue.core.source.Basis;
-import org.strawblue.core.steel.Steel;
+import org.strawblue.core.watch.Goal;
+import org.strawblue.core.watch.PullWindow;
 import org.strawblue.core.watch.Reading;
 import org.strawblue.core.watch.TemperWatch;
 
-/** What a part really has on its way through a heat. */
+/** What a part really has on its way through a heat, and when to take it off. */
 public final class HeatService {
-
-    /** Moments that are told, evenly over the heat. */
-    private static final int MOMENTS = 6;
-
-    /** Histories the intervals are taken from: their ends are right to about a twentieth of the width. */
-    private static final int HISTORIES = 400;
-
-    private static final long SEED = 1;
 
     /** Places that differ by less are told as one [K]; a temperature is not told finer. */
     private static final double EVEN = 1;
 
-    private final Sheet.Builder sheet;
-    private final Course course;
-    private final Optional<Steel> steel;
-    private final CourseRun run;
-    private final Ensemble ensemble;
+    private final HeatRequest request;
+    private final Progress progress;
+    private final Sheet.Builder sheet = Sheet.titled("Heat in the part");
 
-    private HeatService(Sheet.Builder sheet, Course course, Optional<Steel> steel, CourseRun run) {
-        this.sheet = sheet;
-        this.course = course;
-        this.steel = steel;
-        this.run = run;
-        this.ensemble = Ensemble.draw(course, steel, Priors.usual(), HISTORIES, SEED);
+    private HeatService(HeatRequest request, Progress progress) {
+        this.request = request;
+        this.progress = progress;
     }
 
-    /** @param steel whose hardness and colour are to be told; absent for temperatures alone */
-    public static Sheet heat(Course course, Optional<Steel> steel, Light light, double chromium) {
-        Answer<CourseRun> answer = Conduction.run(course);
-        Sheet.Builder sheet = Sheet.titled("Heat in the part");
-        answer.value().ifPresent(run -> new HeatService(sheet, course, steel, run).write(light, chromium));
-        return sheet.findings(answer.findings()).build();
+    public static HeatAnswer heat(HeatRequest request, Progress progress) {
+        return new HeatService(request, progress).answer();
     }
 
-    private void write(Light light, double chromium) {
-        lead();
-        steel.ifPresent(s -> readings(s, light, chromium));
-        for (int k = 1; k <= MOMENTS; k++) {
-            moment(k, course.duration() * k / MOMENTS);
+    private HeatAnswer answer() {
+        sheet.findings(request.findings());
+        progress.at("the section");
+        Course asked = request.takenOffAfter(request.main().seconds());
+        Answer<CourseRun> first = Conduction.run(asked);
+        if (first.value().isEmpty()) {
+            return new HeatAnswer(sheet.findings(first.findings()).build(), Optional.empty());
         }
-        sheet.add(new Entry.Given(
-                "energy",
-                "Heat balance closes to",
-                Quantity.fraction(run.energy().error())));
-        sheet.findings(Reduced.findings(course));
+        boolean fast = fast(asked);
+        List<Place> counting = new PlaceNames(request, first.value().get()).mustBeRight();
+        PullSearch search = new PullSearch(request, counting, fast);
+        Optional<Goal> goal = goal(search);
+        progress.at("when to take it off");
+        Optional<PullWindow> window = goal.flatMap(g -> window(search, g));
+        double seconds = window.map(PullWindow::best).orElse(request.main().seconds());
+        progress.at("the section");
+        Answer<CourseRun> run = window.isPresent() ? Conduction.run(request.takenOffAfter(seconds)) : first;
+        progress.at("what is not known of the heat");
+        Doubts doubts = fast ? new DrawnDoubts(request, seconds) : new PairedDoubts(request, seconds);
+        HeatStory story = tell(run.value().orElseThrow(), seconds, doubts, goal, window, counting);
+        sheet.findings(run.findings());
+        return new HeatAnswer(sheet.build(), Optional.of(story));
+    }
+
+    private boolean fast(Course course) {
+        List<Finding> findings = Reduced.findings(course);
+        boolean fast = findings.stream().noneMatch(Finding.Stop.class::isInstance);
+        if (fast) {
+            sheet.findings(findings);
+        }
+        return fast;
+    }
+
+    private Optional<Goal> goal(PullSearch search) {
+        if (request.target().isEmpty()) {
+            return Optional.empty();
+        }
+        Answer<Goal> goal = search.goal();
+        sheet.findings(goal.findings());
+        return goal.value();
+    }
+
+    private Optional<PullWindow> window(PullSearch search, Goal goal) {
+        Answer<PullWindow> window = search.window(goal);
+        sheet.findings(window.findings());
+        return window.value();
+    }
+
+    private HeatStory tell(
+            CourseRun run,
+            double seconds,
+            Doubts doubts,
+            Optional<Goal> goal,
+            Optional<PullWindow> window,
+            List<Place> counting) {
+        Optional<TemperWatch> watch = watch(run);
+        HeatHistory history = new HeatHistory(request, run, watch, doubts, seconds);
+        double duration = history.duration();
+        PlaceNames names = new PlaceNames(request, run);
+        PullAdvice advice = new PullAdvice(request, sheet, history, names);
+        window.ifPresent(w -> {
+            Estimate moment = doubts.moment(
+                    goal.orElseThrow(),
+                    counting.get(0),
+                    w.best(),
+                    request.main().seconds());
+            advice.when(w, moment);
+        });
+        if (window.isPresent()) {
+            advice.byThen();
+        } else {
+            ends(history, names, duration, run);
+        }
+        watch.ifPresent(w -> readings(history, names, duration));
+        advice.carryOver();
+        Picture.HeatClock clock = history.clock(wanted(window, counting), pull(window), caption(history));
+        sheet.add(new Entry.Plot("history", "Temperature against time", clock));
+        balance(run);
+        return history.story(clock);
+    }
+
+    private Optional<TemperWatch> watch(CourseRun run) {
+        if (request.steel().isEmpty()) {
+            return Optional.empty();
+        }
+        Answer<TemperWatch> watch = TemperWatch.of(
+                run.history().from(request.readFrom()), request.steel().get(), request.light(), request.chromium());
+        sheet.findings(watch.findings());
+        return watch.value();
     }
 
     /** What matters first: what it has at the end, and whether it has come through. */
-    private void lead() {
-        sheet.add("end", "At the end", estimate(slowest(), course.duration()));
-        sheet.add(new Entry.Words(
-                "through",
-                "Come through",
-                run.arrival().isPresent()
-                        ? Phrase.of(
-                                "after {} its slowest place was within {} of what surrounds it",
-                                Quantity.time(run.arrival().getAsDouble()),
-                                Quantity.temperatureDifference(Conduction.within()))
-                        : Phrase.of(
-                                "not yet: it is more than {} from what surrounds it",
-                                Quantity.temperatureDifference(Conduction.within()))));
-    }
-
-    private Place slowest() {
-        return places().keySet().stream()
-                .min(Comparator.comparingDouble(p -> at(p, course.duration())))
+    private void ends(HeatHistory history, PlaceNames names, double duration, CourseRun run) {
+        Place slowest = names.told().stream()
+                .min(Comparator.comparingDouble(p -> history.trace(p).at(duration)))
                 .orElseThrow();
-    }
-
-    /** In the order of their names. */
-    private Map<Place, Trace> places() {
-        return new EnumMap<>(run.history().traces());
-    }
-
-    private double at(Place place, double seconds) {
-        return Objects.requireNonNull(places().get(place)).at(seconds);
-    }
-
-    /** One line where all places have nearly the same, else one for each. */
-    private void moment(int k, double seconds) {
-        sheet.add(new Entry.Given("after_" + k, "After", Quantity.time(seconds)));
-        if (even(seconds)) {
-            sheet.add("all_" + k, "    all of it", estimate(slowest(), seconds));
-            return;
+        sheet.add("end", "At the end", history.kelvin(slowest, duration));
+        double peak = names.told().stream()
+                .mapToDouble(p -> history.trace(p).peak())
+                .max()
+                .orElse(0);
+        if (peak > history.trace(slowest).at(duration) + EVEN) {
+            sheet.add(new Entry.Given("peak", "Hottest any of it got", Quantity.temperature(peak)));
         }
-        places().keySet().forEach(p -> sheet.add(key(p) + "_" + k, "    " + key(p), estimate(p, seconds)));
+        if (!request.logged() && !request.partly()) {
+            sheet.add(new Entry.Words("through", "Come through", through(run)));
+        }
     }
 
-    private boolean even(double seconds) {
-        double[] all = places().keySet().stream()
-                .mapToDouble(p -> at(p, seconds))
+    private static Phrase through(CourseRun run) {
+        return run.arrival().isPresent()
+                ? Phrase.of(
+                        "after {} its slowest place was within {} of what surrounds it",
+                        Quantity.time(run.arrival().getAsDouble()),
+                        Quantity.temperatureDifference(Conduction.within()))
+                : Phrase.of(
+                        "not yet: it is more than {} from what surrounds it",
+                        Quantity.temperatureDifference(Conduction.within()));
+    }
+
+    private void readings(HeatHistory history, PlaceNames names, double duration) {
+        List<Place> read = names.read();
+        boolean one = read.size() > 1 && even(history, read, duration);
+        List<Place> told = one ? read.subList(0, 1) : read;
+        for (Place place : told) {
+            String where = one ? "all of it" : names.word(place);
+            history.reading(place, duration).ifPresent(r -> reading(history, place, where, r, duration));
+        }
+        history.reading(read.get(0), duration).ifPresent(new PullAdvice(request, sheet, history, names)::slowly);
+    }
+
+    /** Whether the hottest each place got differs by no more than is told. */
+    private static boolean even(HeatHistory history, List<Place> places, double duration) {
+        double[] peaks = places.stream()
+                .mapToDouble(p -> history.trace(p).peak())
                 .sorted()
                 .toArray();
-        return all[all.length - 1] - all[0] < EVEN;
+        return peaks[peaks.length - 1] - peaks[0] < EVEN;
     }
 
-    /** The full solver's value with the interval of the fast model's histories about it. */
-    private Estimate estimate(Place place, double seconds) {
-        return about(at(place, seconds), ensemble.band(place, seconds));
-    }
-
-    private static Estimate about(double value, Estimate band) {
-        return Estimate.of(
-                band.dimension(),
-                value,
-                value - (band.value() - band.low()),
-                value + (band.high() - band.value()),
-                band.bases());
-    }
-
-    private void readings(Steel known, Light light, double chromium) {
-        Answer<TemperWatch> watch = TemperWatch.of(run.history(), known, light, chromium);
-        sheet.findings(watch.findings());
-        boolean one = even(course.duration());
-        watch.value()
-                .ifPresent(w -> places().keySet().stream()
-                        .filter(p -> !one || p == slowest())
-                        .forEach(p -> reading(
-                                p,
-                                one ? "all of it" : key(p),
-                                Objects.requireNonNull(w.places().get(p)).last())));
-    }
-
-    private void reading(Place place, String where, Reading last) {
-        sheet.findings(last.hardness().findings());
+    private void reading(HeatHistory history, Place place, String where, Reading last, double duration) {
+        sheet.findings(
+                last.hardness().findings().stream().map(HeatService::softened).toList());
+        String key = PlaceNames.key(place);
         last.hardness()
                 .value()
-                .ifPresent(h -> sheet.add(key(place) + "_hardness", "Hardness, " + where, hardness(place, h)));
-        last.colour().value().ifPresent(c -> sheet.add(colour(place, where, c)));
+                .ifPresent(
+                        h -> sheet.add(key + "_hardness", "Hardness, " + where, history.hardness(place, duration, h)));
+        last.colour().value().ifPresent(c -> colour(key, where, c));
     }
 
-    /** The law's interval for this one history, and what is not known of the history besides. */
-    private Estimate hardness(Place place, Estimate byLaw) {
-        double[] drawn = ensemble.values(i -> ensemble.hardness(place, course.duration(), i));
-        if (Double.isNaN(ensemble.weights().mean(drawn))) {
-            return byLaw;
-        }
-        Estimate unknown = ensemble.weights().estimate(Dimension.HARDNESS, drawn, ensemble.hardnessBases());
-        Estimate about = about(byLaw.value(), unknown);
-        TreeSet<Basis> bases = new TreeSet<>(byLaw.bases());
-        bases.addAll(about.bases());
-        return Estimate.of(
-                Dimension.HARDNESS,
-                byLaw.value(),
-                Math.min(byLaw.low(), about.low()),
-                Math.max(byLaw.high(), about.high()),
-                bases);
+    /** That one reading cannot be given does not refuse the heat. */
+    private static Finding softened(Finding finding) {
+        return finding instanceof Finding.Stop stop
+                ? new Finding.Caution(stop.what(), stop.why(), stop.remedy())
+                : finding;
     }
 
-    private static Entry colour(Place place, String where, ColourReading reading) {
-        return new Entry.Colour(
-                key(place) + "_colour",
+    private void colour(String key, String where, ColourReading reading) {
+        sheet.add(new Entry.Colour(
+                key + "_colour",
                 "Colour, " + where,
                 reading.colour().name().word(),
-                reading.colour().hex());
+                reading.colour().hex()));
     }
 
-    private static String key(Place place) {
-        return place.name().toLowerCase(Locale.ROOT);
+    /** The temperatures the part has while the window is open. */
+    private static Optional<Band> wanted(Optional<PullWindow> window, List<Place> counting) {
+        if (window.isEmpty()) {
+            return Optional.empty();
+        }
+        Trace trace = window.get().atBest().at(counting.get(0)).orElseThrow().trace();
+        double low = trace.at(window.get().opens());
+        double high = Math.max(low, trace.peak());
+        return Optional.of(Band.between(Dimension.TEMPERATURE, low, high));
+    }
+
+    private Optional<Band> pull(Optional<PullWindow> window) {
+        double from = request.mainFrom() - request.readFrom();
+        return window.map(w -> Band.between(
+                Dimension.TIME,
+                from + w.opens(),
+                from + Math.max(w.opens(), w.closes().orElse(request.main().seconds()))));
+    }
+
+    private Phrase caption(HeatHistory history) {
+        String since = request.hardened() ? "Temperature since it left the bath" : "Temperature";
+        return request.after().isEmpty()
+                ? Phrase.of(since + " over {}", Quantity.time(history.off()))
+                : Phrase.of(since + "; taken off after {}", Quantity.time(history.off()));
+    }
+
+    private void balance(CourseRun run) {
+        if (!request.logged()) {
+            sheet.add(new Entry.Given(
+                    "energy",
+                    "Heat balance closes to",
+                    Quantity.fraction(run.energy().error())));
+        }
     }
 }

@@ -3,6 +3,7 @@ package org.strawblue.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,7 +13,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -39,7 +42,7 @@ class HeatCommandTest {
                 run("heat --diameter 12mm --length 1000mm --on hotplate --at 290C --for 12min --start 22C --gap 20um"
                         + " --cover --json");
         assertThat(shell.code()).isZero();
-        double[] last = entry(shell.out(), "all_6");
+        double[] last = entry(shell.out(), "end");
         // the twin's bar has emissivity 0.2 and a room of 22 °C, the command's 0.15 and 20 °C: under a cover nearly the
         // same
         assertThat(last[0]).isCloseTo(Double.parseDouble(row[2]), within(2.0));
@@ -82,10 +85,93 @@ class HeatCommandTest {
         assertThat(lines[2]).contains("Come through").contains("not yet");
     }
 
+    /** The pull moment's own run must have what was wanted, at every place. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "--diameter 12mm --length 60mm --on hotplate --at 290C --cover",
+                "--thickness 6mm --width 20mm --length 80mm --on hotplate --at 290C --cover",
+                "--side 10mm --length 60mm --on oven --at 250C",
+                "--outside 20mm --bore 10mm --length 30mm --on fanoven --at 245C --surface oxidised",
+                "--diameter 12mm --length 60mm --on sandtray --at 260C"
+            })
+    void takenOffWhenToldItHasTheWantedHardness(String how) {
+        Shell shell = run("heat " + how + " --grade W1 --target 58-61HRC --json");
+        assertThat(shell.code()).as(shell.out()).isZero();
+        double[] pull = entry(shell.out(), "pull");
+        assertThat(pull[1]).isLessThanOrEqualTo(pull[0]);
+        Matcher hardness =
+                Pattern.compile("_hardness\"[^}]*?\"value\" : ([-0-9.]+)").matcher(shell.out());
+        int found = 0;
+        while (hardness.find()) {
+            assertThat(Double.parseDouble(hardness.group(1))).isBetween(57.9, 61.1);
+            found++;
+        }
+        assertThat(found).isPositive();
+    }
+
+    /**
+     * Heat that runs back to a dipped end comes the sooner and the fiercer the shorter the dip: 15 mm against 25 mm, as the
+     * trade does it for a deep or a shallow colour (common practice).
+     */
+    @Test
+    void aShortDipLeavesLessTime() {
+        String bar =
+                "heat --side 10.6mm --length 60mm --start 800C --dip-for 8s --on air --grade W1 --target purple --json";
+        double[] shallow = entry(run(bar + " --dip 15mm").out(), "pull");
+        double[] deep = entry(run(bar + " --dip 25mm").out(), "pull");
+        assertThat(shallow[0]).isLessThan(deep[0] / 2);
+    }
+
+    /** A hand's breadth of flame on a long bar: the far end hears of it late, and goes on warming when the flame is gone. */
+    @Test
+    void heatGoesOnAlongTheBarWhenTheFlameIsGone() {
+        Shell shell = run("heat --diameter 6mm --length 80mm --on torch --flame-length 20mm --for 30s --then-air 2min");
+        assertThat(shell.code()).isZero();
+        assertThat(shell.out()).contains("its far end still rises by");
+    }
+
+    @Test
+    void lateIsTold() {
+        String out =
+                run("heat --diameter 6mm --on torch --grade O1 --target straw").out();
+        assertThat(out).contains("Missed by 10 s").containsPattern("it gets \\d+ °C \\(\\d+ °F\\) hotter");
+    }
+
+    @Test
+    void leavesTableAndPicturesWhole(@TempDir Path folder) throws IOException {
+        Shell shell = run(
+                "heat --diameter 12mm --length 60mm --on hotplate --at 290C --for 12min --grade W1 --out " + folder);
+        assertThat(shell.code()).isZero();
+        assertThat(folder)
+                .isDirectoryContaining("glob:**heat-section.svg")
+                .isDirectoryContaining("glob:**heat-clock.png")
+                .isDirectoryNotContaining("glob:**.part");
+        List<String> rows = Files.readAllLines(folder.resolve("heat-history.csv"));
+        int columns = rows.get(0).split(",", -1).length;
+        assertThat(rows).allMatch(r -> r.split(",", -1).length == columns);
+        assertThat(rows.get(0)).startsWith("time_s,underside_C,underside_low_C,underside_high_C,underside_colour");
+        assertThat(rows.get(rows.size() - 1)).startsWith("720.00,27").contains("brown");
+        BufferedImage image = ImageIO.read(folder.resolve("heat-section.png").toFile());
+        assertThat(image.getWidth()).isEqualTo(1080);
+        assertThat(Files.readString(folder.resolve("heat-section.svg")))
+                .startsWith("<svg")
+                .endsWith("</svg>\n");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
                 "heat",
+                "heat --diameter 12mm --on hotplate --at 290C --for 5min --emissivity 1.4",
+                "heat --diameter 12mm --on hotplate --at 290C --for 5min --emissivity 0",
+                "heat --diameter 12mm --on hotplate --at 290C --target turquoise --grade O1",
+                "heat --diameter 12mm --on hotplate --at 290C --target 58mm --grade O1",
+                "heat --diameter 12mm --on hotplate --at 290C --for 5min --light moonshine",
+                "heat --diameter 12mm --on hotplate --at 290C --for 5min --stop torch",
+                "heat --diameter 12mm --length 60mm --on torch --for 5min --flame-length 60mm",
+                "heat --diameter 12mm --length 60mm --start 800C --on air --for 1min --dip 0mm",
+                "heat --diameter 12mm --length 60mm --start 800C --on air --for 1min --dip 20mm --dip-in milk",
                 "heat --diameter 12mm",
                 "heat --diameter 12mm --on hotplate --for 5min",
                 "heat --diameter 12mm --on nothing --at 290C --for 5min",
@@ -107,6 +193,8 @@ class HeatCommandTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "heat --diameter 12mm --on hotplate --at 200C --for 20min --grade W1 --target 45-50HRC",
+                "heat --diameter 12mm --on hotplate --at 290C --target 58-60HRC",
                 "heat --diameter 300mm --on hotplate --at 290C --for 5min",
                 "heat --diameter 12mm --on kiln --at 1900C --for 5min",
                 "heat --diameter 12mm --on hotplate --at 290C --for 100h"

@@ -23,10 +23,23 @@ class ScreenTest {
 
     @Test
     void aPipeAndNoColorGetPlainText() {
-        assertThat(Screen.detect(COLOURFUL, false)).isEqualTo(Screen.plain(100));
+        assertThat(Screen.detect(COLOURFUL, false)).isEqualTo(new Screen(100, false, false, false));
         assertThat(Screen.detect(Map.of("TERM", "xterm", "COLORTERM", "24bit", "NO_COLOR", "1"), true))
                 .isEqualTo(Screen.plain(80));
         assertThat(Screen.detect(Map.of("TERM", "dumb"), true)).isEqualTo(Screen.plain(80));
+    }
+
+    /** The first of LC_ALL, LC_CTYPE and LANG that is set counts, as POSIX has it. */
+    @Test
+    void aPipeDrawsInAsciiUnlessItsLocaleSaysUtf8() {
+        assertThat(Screen.detect(Map.of("LANG", "de_DE.UTF-8"), false).unicode())
+                .isTrue();
+        assertThat(Screen.detect(Map.of("LANG", "C.utf8"), false).unicode()).isTrue();
+        assertThat(Screen.detect(Map.of("LANG", "en_GB.UTF-8", "LC_ALL", "C"), false)
+                        .unicode())
+                .isFalse();
+        assertThat(Screen.detect(Map.of("LANG", "tr_TR.ISO-8859-9"), false).unicode())
+                .isFalse();
     }
 
     @Test

@@ -95,6 +95,23 @@ public record Trace(double[] seconds, double[] kelvin) {
         return new Trace(s, k);
     }
 
+    /** This trace from a time [s] before its end on, which becomes its 0. */
+    public Trace from(double time) {
+        int first = before(time) + 1;
+        int n = size() - first;
+        if (n < 1) {
+            throw new IllegalArgumentException(time + " s is not before " + seconds[size() - 1] + " s");
+        }
+        double[] s = new double[n + 1];
+        double[] k = new double[n + 1];
+        k[0] = at(time);
+        for (int i = 1; i <= n; i++) {
+            s[i] = seconds[first + i - 1] - time;
+            k[i] = kelvin[first + i - 1];
+        }
+        return new Trace(s, k);
+    }
+
     /** This trace, then the other one, which starts where this one ends in time. */
     public Trace then(Trace next) {
         double[] s = new double[size() + next.size()];

@@ -121,12 +121,16 @@ public sealed interface Picture {
      * Temperature of the named places against time, with the time to take the part off.
      *
      * @param traces one for each place, the hottest-heated first
-     * @param wanted temperatures to take it off at [K]
+     * @param wanted temperatures to take it off at [K]; absent where none was asked for
      * @param pull when to take it off [s]; absent where it never gets there
      * @param colours the film colour of the first place in its turn
      */
     record HeatClock(
-            Phrase caption, List<ClockTrace> traces, Band wanted, Optional<Band> pull, List<ColourSpan> colours)
+            Phrase caption,
+            List<ClockTrace> traces,
+            Optional<Band> wanted,
+            Optional<Band> pull,
+            List<ColourSpan> colours)
             implements Picture {
         public HeatClock {
             traces = List.copyOf(traces);
@@ -138,6 +142,23 @@ public sealed interface Picture {
     record ClockTrace(String place, List<ClockPoint> points) {
         public ClockTrace {
             points = List.copyOf(points);
+        }
+
+        /** At a time [s], straight between its points; before the first and after the last as there. */
+        public ClockPoint at(double seconds) {
+            int i = 1;
+            while (i < points.size() - 1 && points.get(i).seconds() < seconds) {
+                i++;
+            }
+            ClockPoint a = points.get(Math.min(i, points.size()) - 1);
+            ClockPoint b = points.get(Math.min(i, points.size() - 1));
+            double span = b.seconds() - a.seconds();
+            double share = span > 0 ? Math.max(0, Math.min(1, (seconds - a.seconds()) / span)) : 0;
+            return new ClockPoint(
+                    seconds,
+                    a.kelvin() + share * (b.kelvin() - a.kelvin()),
+                    a.low() + share * (b.low() - a.low()),
+                    a.high() + share * (b.high() - a.high()));
         }
     }
 

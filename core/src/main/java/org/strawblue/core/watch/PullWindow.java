@@ -25,8 +25,11 @@ import org.strawblue.core.quantity.Quantity;
 public record PullWindow(
         double opens, OptionalDouble closes, double best, TemperWatch atBest, TemperWatch late, double lateness) {
 
-    /** Each halving of the search halves its error; an hour is then told to a second. */
-    private static final int HALVINGS = 12;
+    /** The search ends where it is as near as this share of the time found ... */
+    private static final double NEAR = 1.0 / 1024;
+
+    /** ... or as near as this [s]. */
+    private static final double NEAREST = 1.0 / 16;
 
     /** How long it lasts [s]; none where the places are too far apart to be right together. */
     public OptionalDouble lasts() {
@@ -85,7 +88,7 @@ public record PullWindow(
         }
         double before = from;
         double after = upTo;
-        for (int i = 0; i < HALVINGS; i++) {
+        while (after - before > Math.max(NEAREST, NEAR * after)) {
             double half = (before + after) / 2;
             if (true_.test(half)) {
                 after = half;

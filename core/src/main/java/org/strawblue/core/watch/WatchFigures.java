@@ -25,4 +25,19 @@ final class WatchFigures {
     static double quickTest() {
         return ALL.si("quick-test", Dimension.TIME);
     }
+
+    /** How far ahead one looks where a plate, oven or tray heats [s]. */
+    static double longestSlow() {
+        return ALL.si("longest-slow", Dimension.TIME);
+    }
+
+    /** The same where a flame heats or colours run [s]. */
+    static double longestQuick() {
+        return ALL.si("longest-quick", Dimension.TIME);
+    }
+
+    /** Time in air afterwards [s]. */
+    static double cooling() {
+        return ALL.si("cooling", Dimension.TIME);
+    }
 }

@@ -17,6 +17,8 @@ import org.strawblue.app.report.picture.Pen;
 /** Writes on one page, measured in points from its upper left corner. */
 final class Pencil implements AutoCloseable {
 
+    private static final float SEAM = 0.4f;
+
     private final PDPageContentStream stream;
     private final double height;
     private final Typefaces faces;
@@ -74,18 +76,23 @@ final class Pencil implements AutoCloseable {
         });
     }
 
-    /** An area of a colour of its own, "#rrggbb". */
+    /** An area of a colour of its own, "#rrggbb"; a thin edge of the same leaves no seam to its neighbours. */
     void fill(List<Point> points, String hex) {
         write(() -> {
             colour(hex);
+            stream.setLineWidth(SEAM);
             trace(points, true);
-            stream.fill();
+            stream.fillAndStroke();
         });
     }
 
     private void colour(String hex) throws IOException {
         int rgb = Integer.parseInt(hex.substring(1), 16);
-        stream.setNonStrokingColor((rgb >> 16 & 255) / 255f, (rgb >> 8 & 255) / 255f, (rgb & 255) / 255f);
+        float red = (rgb >> 16 & 255) / 255f;
+        float green = (rgb >> 8 & 255) / 255f;
+        float blue = (rgb & 255) / 255f;
+        stream.setNonStrokingColor(red, green, blue);
+        stream.setStrokingColor(red, green, blue);
     }
 
     /** A path drawn with a pen of a drawing; {@code scale} applies to the pen as well. */

@@ -35,10 +35,14 @@ record PictureRow(List<Captioned> pictures) implements Block {
         for (Captioned picture : pictures) {
             caption(picture).draw(pencil, faces, left, y + ABOVE, cell(width));
             double top = y + ABOVE + captionHeight(faces, width);
-            for (Mark mark : picture.drawing().marks()) {
-                draw(pencil, mark, left, top, scale(width));
-            }
+            draw(pencil, picture.drawing(), left, top, scale(width));
             left += cell(width) + GUTTER;
+        }
+    }
+
+    static void draw(Pencil pencil, Drawing drawing, double x, double y, double scale) {
+        for (Mark mark : drawing.marks()) {
+            draw(pencil, mark, x, y, scale);
         }
     }
 

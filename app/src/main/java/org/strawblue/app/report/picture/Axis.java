@@ -24,21 +24,11 @@ record Axis(double from, double to, double start, double end) {
     List<Double> ticks(int count) {
         double low = Math.min(from, to);
         double high = Math.max(from, to);
-        double step = step((high - low) / count);
+        double step = Ticks.step((high - low) / count);
         List<Double> ticks = new ArrayList<>();
         for (double k = Math.ceil(low / step - 1e-9); k * step <= high + 1e-9 * step; k++) {
             ticks.add(k * step);
         }
         return ticks;
-    }
-
-    private static double step(double least) {
-        double power = Math.pow(10, Math.floor(Math.log10(least)));
-        for (double m : new double[] {1, 2, 5}) {
-            if (m * power >= least * (1 - 1e-9)) {
-                return m * power;
-            }
-        }
-        return 10 * power;
     }
 }

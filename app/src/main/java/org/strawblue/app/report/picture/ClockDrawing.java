@@ -2,6 +2,7 @@ package org.strawblue.app.report.picture;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.strawblue.app.report.AmountWriter;
 import org.strawblue.app.report.picture.Mark.Anchor;
@@ -22,20 +23,25 @@ import org.strawblue.core.quantity.Units;
 record ClockDrawing(HeatClock clock, AmountWriter writer) {
 
     private static final double LEFT = 34;
-    private static final double RIGHT = Drawing.WIDTH - 12;
     private static final double TOP = 46;
     private static final double BOTTOM = 200;
     private static final double STRIP = 12;
+    private static final double LINE = 12;
+    private static final int STEPS = 80;
 
     Drawing draw() {
         Sheet sheet = new Sheet();
-        Axis x = new Axis(0, end(), LEFT, RIGHT);
+        Axis x = new Axis(0, end(), LEFT, right());
         Axis y = temperatureAxis();
         drawGrid(sheet, x, y);
-        double low = y.within(clock.wanted().low());
-        double high = y.within(clock.wanted().high());
-        sheet.box(Pen.WANTED, LEFT, high, RIGHT - LEFT, low - high);
+        clock.wanted().ifPresent(w -> {
+            double low = y.within(w.low());
+            double high = y.within(w.high());
+            sheet.box(Pen.WANTED, LEFT, high, right() - LEFT, low - high);
+        });
+        drawDoubt(sheet, x, y);
         clock.traces().forEach(t -> drawTrace(sheet, t, x, y));
+        drawNames(sheet, y);
         clock.pull().ifPresent(p -> drawPull(sheet, p, x));
         clock.colours().forEach(c -> drawColour(sheet, c, x));
         return sheet.drawing("Temperature against time", description(), BOTTOM + STRIP + 34);
@@ -52,7 +58,7 @@ record ClockDrawing(HeatClock clock, AmountWriter writer) {
     private Axis temperatureAxis() {
         double low = points().stream().mapToDouble(ClockPoint::low).min().orElse(0);
         double high = points().stream().mapToDouble(ClockPoint::high).max().orElse(1);
-        double top = Math.max(high, clock.wanted().high());
+        double top = Math.max(high, clock.wanted().map(Band::high).orElse(high));
         return new Axis(low, top + (top - low) * 0.05 + 1, BOTTOM, TOP);
     }
 
@@ -60,49 +66,89 @@ record ClockDrawing(HeatClock clock, AmountWriter writer) {
         Unit degree = Units.of(Dimension.TEMPERATURE, writer.system() == UnitSystem.METRIC ? "°C" : "°F");
         Axis own = new Axis(degree.fromSi(y.from()), degree.fromSi(y.to()), BOTTOM, TOP);
         for (double t : own.ticks(6)) {
-            sheet.line(Pen.GRID, LEFT, own.at(t), RIGHT, own.at(t));
+            sheet.line(Pen.GRID, LEFT, own.at(t), right(), own.at(t));
             sheet.label(Long.toString(Math.round(t)), LEFT - 5, own.at(t) + 3.5, Lettering.SMALL, Anchor.END);
         }
         Unit unit =
                 Units.of(Dimension.TIME, end() > Units.of(Dimension.TIME, "min").toSi(3) ? "min" : "s");
-        Axis time = new Axis(0, unit.fromSi(end()), LEFT, RIGHT);
+        Axis time = new Axis(0, unit.fromSi(end()), LEFT, right());
         for (double t : time.ticks(6)) {
             double at = time.at(t);
             sheet.line(Pen.GRID, at, TOP, at, BOTTOM);
             sheet.label(number(t), at, BOTTOM + STRIP + 14, Lettering.SMALL, Anchor.MIDDLE);
         }
         sheet.label(degree.symbol(), LEFT - 5, TOP - 8, Lettering.SMALL, Anchor.END);
-        sheet.label("time, " + unit.symbol(), RIGHT, BOTTOM + STRIP + 28, Lettering.SMALL, Anchor.END);
-        sheet.line(Pen.THIN, LEFT, TOP, LEFT, BOTTOM).line(Pen.THIN, LEFT, BOTTOM, RIGHT, BOTTOM);
+        sheet.label("time, " + unit.symbol(), right(), BOTTOM + STRIP + 28, Lettering.SMALL, Anchor.END);
+        sheet.line(Pen.THIN, LEFT, TOP, LEFT, BOTTOM).line(Pen.THIN, LEFT, BOTTOM, right(), BOTTOM);
     }
 
     private static String number(double t) {
         return t == Math.rint(t) ? Long.toString(Math.round(t)) : Double.toString(Math.round(t * 100) / 100.0);
     }
 
-    private static void drawTrace(Sheet sheet, ClockTrace trace, Axis x, Axis y) {
-        List<Point> middle = new ArrayList<>();
+    /** From the lowest any place may have to the highest. */
+    private void drawDoubt(Sheet sheet, Axis x, Axis y) {
         List<Point> upper = new ArrayList<>();
         List<Point> lower = new ArrayList<>();
-        for (ClockPoint p : trace.points()) {
-            middle.add(new Point(x.at(p.seconds()), y.at(p.kelvin())));
-            upper.add(new Point(x.at(p.seconds()), y.at(p.high())));
-            lower.add(new Point(x.at(p.seconds()), y.at(p.low())));
+        for (int i = 0; i <= STEPS; i++) {
+            double t = end() * i / STEPS;
+            double high = clock.traces().stream()
+                    .mapToDouble(c -> c.at(t).high())
+                    .max()
+                    .orElse(0);
+            double low = clock.traces().stream()
+                    .mapToDouble(c -> c.at(t).low())
+                    .min()
+                    .orElse(0);
+            upper.add(new Point(x.at(t), y.at(high)));
+            lower.add(new Point(x.at(t), y.at(low)));
         }
         Collections.reverse(lower);
         upper.addAll(lower);
-        sheet.path(Pen.BAND, upper, true).path(Pen.CURVE, middle, false);
+        sheet.path(Pen.BAND, upper, true);
+    }
+
+    private static void drawTrace(Sheet sheet, ClockTrace trace, Axis x, Axis y) {
+        sheet.path(
+                Pen.CURVE,
+                trace.points().stream()
+                        .map(p -> new Point(x.at(p.seconds()), y.at(p.kelvin())))
+                        .toList(),
+                false);
+    }
+
+    /** Each curve's name at its end, one below the other where they lie together. */
+    private void drawNames(Sheet sheet, Axis y) {
+        List<ClockTrace> sorted = new ArrayList<>(clock.traces());
+        sorted.sort(Comparator.comparingDouble((ClockTrace t) -> -t.at(end()).kelvin()));
+        double free = TOP;
+        for (int i = 0; i < sorted.size(); i++) {
+            double own = y.at(sorted.get(i).at(end()).kelvin()) + 3.5;
+            double at = Math.max(free, Math.min(own, BOTTOM - LINE * (sorted.size() - 1 - i)));
+            sheet.label(sorted.get(i).place(), right() + 4, at, Lettering.SMALL, Anchor.START);
+            free = at + LINE;
+        }
+    }
+
+    /** The curves' names stand beside the field. */
+    private double right() {
+        double widest = clock.traces().stream()
+                .mapToDouble(t -> Lettering.SMALL.width(t.place()))
+                .max()
+                .orElse(0);
+        return Drawing.WIDTH - widest - 10;
     }
 
     private void drawPull(Sheet sheet, Band pull, Axis x) {
         double x1 = x.within(pull.low());
         double x2 = x.within(pull.high());
         double level = TOP - 20;
-        sheet.line(Pen.OUTLINE, x1, level, x1, BOTTOM).line(Pen.OUTLINE, x2, level, x2, BOTTOM);
+        sheet.box(Pen.METAL, x1, TOP, x2 - x1, BOTTOM - TOP);
+        sheet.line(Pen.THIN, x1, level, x1, BOTTOM).line(Pen.THIN, x2, level, x2, BOTTOM);
         sheet.line(Pen.OUTLINE, x1, level, x2, level);
         String text = "pull at " + writer.write(pull);
         double half = Lettering.STRONG.width(text) / 2;
-        double middle = Math.max(LEFT + half, Math.min(RIGHT - half, (x1 + x2) / 2));
+        double middle = Math.max(LEFT + half, Math.min(right() - half, (x1 + x2) / 2));
         sheet.label(text, middle, level - 6, Lettering.STRONG, Anchor.MIDDLE);
     }
 
@@ -121,7 +167,7 @@ record ClockDrawing(HeatClock clock, AmountWriter writer) {
                     .append(writer.write(Quantity.time(last.seconds())))
                     .append("; ");
         }
-        text.append("wanted ").append(writer.write(clock.wanted()));
+        clock.wanted().ifPresent(w -> text.append("wanted ").append(writer.write(w)));
         clock.pull().ifPresent(p -> text.append("; pull at ").append(writer.write(p)));
         return text.append('.').toString();
     }

@@ -19,50 +19,77 @@ record SectionDrawing(SectionWarming section, AmountWriter writer) {
     private static final double TOP = 26;
     private static final double FIELD = 110;
     private static final double GAP = 10;
+    /** Width over height from which sections stand one below the other. */
+    private static final double LONG = 3;
+
     private static final int PALE = 225;
     private static final int DARK = 75;
 
     Drawing draw() {
+        return extent(true).width() > LONG * extent(false).high() ? oneBelowTheOther() : sideBySide();
+    }
+
+    private Drawing sideBySide() {
         Sheet sheet = new Sheet();
         int n = section.moments().size();
         double room = (Drawing.WIDTH - GAP) / n;
+        double scale = Math.min(
+                (room - GAP) / extent(true).width(), FIELD / extent(false).high());
+        double foot = TOP + extent(false).high() * scale;
         for (int i = 0; i < n; i++) {
-            drawMoment(sheet, section.moments().get(i), i * room + GAP, room - GAP);
+            Moment moment = section.moments().get(i);
+            double middle = i * room + GAP + (room - GAP) / 2;
+            drawSection(sheet, moment, middle, foot, scale);
+            sheet.label(writer.write(Quantity.time(moment.seconds())), middle, 14, Lettering.STRONG, Anchor.MIDDLE);
+            sheet.label(span(moment), middle, foot + 22, Lettering.SMALL, Anchor.MIDDLE);
         }
-        double foot = TOP + FIELD;
+        drawPlate(sheet, foot);
+        return sheet.drawing("The section while it warms", description(), foot + 30);
+    }
+
+    /** What is long and flat is drawn as wide as the sheet. */
+    private Drawing oneBelowTheOther() {
+        Sheet sheet = new Sheet();
+        double scale = (Drawing.WIDTH - 2 * GAP) / extent(true).width();
+        double y = 0;
+        for (Moment moment : section.moments()) {
+            double foot = y + TOP + extent(false).high() * scale;
+            sheet.label(writer.write(Quantity.time(moment.seconds())), GAP, y + 16, Lettering.STRONG, Anchor.START);
+            sheet.label(span(moment), Drawing.WIDTH - GAP, y + 16, Lettering.SMALL, Anchor.END);
+            drawSection(sheet, moment, Drawing.WIDTH / 2, foot, scale);
+            drawPlate(sheet, foot);
+            y = foot + 12;
+        }
+        return sheet.drawing("The section while it warms", description(), y + 4);
+    }
+
+    private void drawPlate(Sheet sheet, double foot) {
         if (section.onPlate()) {
             sheet.line(Pen.OUTLINE, GAP, foot, Drawing.WIDTH - GAP, foot);
             sheet.hatched(GAP, foot, Drawing.WIDTH - 2 * GAP, 7);
         }
-        return sheet.drawing("The section while it warms", description(), foot + 42);
     }
 
-    private void drawMoment(Sheet sheet, Moment moment, double x, double width) {
+    private void drawSection(Sheet sheet, Moment moment, double middle, double foot, double scale) {
         Band across = extent(true);
-        Band up = extent(false);
-        double scale = Math.min(width / across.width(), FIELD / up.high());
         Band heat = temperatures();
-        double left = x + (width - across.width() * scale) / 2;
+        double left = middle - across.width() * scale / 2;
         for (int i = 0; i < section.cells().size(); i++) {
             List<Point> corners = section.cells().get(i).corners().stream()
-                    .map(c -> new Point(left + (c.x() - across.low()) * scale, TOP + FIELD - c.y() * scale))
+                    .map(c -> new Point(left + (c.x() - across.low()) * scale, foot - c.y() * scale))
                     .toList();
             sheet.patch(grey(heat, moment.kelvin().get(i)), corners);
         }
-        double middle = x + width / 2;
-        sheet.label(writer.write(Quantity.time(moment.seconds())), middle, 14, Lettering.STRONG, Anchor.MIDDLE);
-        sheet.label(hottest(moment), middle, TOP + FIELD + 22, Lettering.SMALL, Anchor.MIDDLE);
-        sheet.label(coldest(moment), middle, TOP + FIELD + 36, Lettering.SMALL, Anchor.MIDDLE);
     }
 
-    private String hottest(Moment moment) {
-        return "to " + writer.first(Quantity.temperature(max(moment)));
+    private String span(Moment moment) {
+        String cold = writer.first(Quantity.temperature(min(moment)));
+        String hot = writer.first(Quantity.temperature(max(moment)));
+        return cold.equals(hot) ? "all at " + hot : cold + " to " + hot;
     }
 
-    private String coldest(Moment moment) {
-        return "from "
-                + writer.first(Quantity.temperature(
-                        moment.kelvin().stream().mapToDouble(k -> k).min().orElse(0)));
+    private static double min(Moment moment) {
+        return moment.kelvin().stream().mapToDouble(k -> k).min().orElse(0);
     }
 
     private static double max(Moment moment) {
@@ -102,7 +129,7 @@ record SectionDrawing(SectionWarming section, AmountWriter writer) {
         StringBuilder text = new StringBuilder(section.onPlate() ? "Lying on the plate." : "The section.");
         for (Moment m : section.moments()) {
             text.append(' ').append(writer.write(Quantity.time(m.seconds())));
-            text.append(": ").append(coldest(m)).append(' ').append(hottest(m)).append('.');
+            text.append(": ").append(span(m)).append('.');
         }
         return text.toString();
     }

@@ -21,6 +21,14 @@ public final class SvgWriter {
         return writer.out.append("</svg>").toString();
     }
 
+    /** The same as a file of its own: on white, in black, with a size and a typeface. */
+    public static String alone(Drawing drawing) {
+        String head = "<svg xmlns=\"http://www.w3.org/2000/svg\"";
+        String own = " width=\"" + number(2 * drawing.width()) + "\" height=\"" + number(2 * drawing.height())
+                + "\" color=\"#000\" style=\"background:#fff\" font-family=\"sans-serif\"";
+        return write(drawing).replace(head, head + own) + "\n";
+    }
+
     private void open(Drawing drawing) {
         out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 ")
                 .append(number(drawing.width()))

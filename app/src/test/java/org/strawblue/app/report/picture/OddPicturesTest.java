@@ -139,7 +139,7 @@ class OddPicturesTest {
         return new Picture.HeatClock(
                 CAPTION,
                 traces,
-                new Band(Dimension.TEMPERATURE, low, low + random.nextDouble(30)),
+                Optional.of(new Band(Dimension.TEMPERATURE, low, low + random.nextDouble(30))),
                 pull,
                 List.of(new Picture.ColourSpan(tau, 2 * tau, "straw", "#ccaa66")));
     }

@@ -146,6 +146,11 @@ public final class Ensemble {
         return growth.thickness(FilmGrowth.airFormed(), grown);
     }
 
+    /** Hollomon–Jaffe parameter [K] of a place after a time [s]. */
+    public double tempered(Place place, double seconds, int draw) {
+        return strand(place).tempered(draw, seconds);
+    }
+
     /** Hardness as quenched [HRC]; NaN where nothing is known of it. */
     public double asQuenched(int draw) {
         double quench = influence(Influence.AS_QUENCHED, draw);

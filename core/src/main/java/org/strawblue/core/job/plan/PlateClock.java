@@ -231,7 +231,7 @@ final class PlateClock {
         return new Picture.HeatClock(
                 Phrase.of("Temperature on the covered plate of {}", Quantity.temperature(covered.plate())),
                 List.of(trace("underside", Place.UNDERSIDE, end), trace("top", Place.TOP, end)),
-                plan.window(),
+                Optional.of(plan.window()),
                 Optional.of(pull),
                 spans(end));
     }
