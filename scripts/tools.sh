@@ -132,15 +132,18 @@ compile() (
     rm -rf app/target/lib
     touch "$run_dir/stamp.new"
     maven -Dfast -Dmaven.test.skip=true -Djacoco.skip=true -pl app -am package || exit
-    rm -rf "$run_dir/lib" "$run_dir"/*.jsa
-    mkdir -p "$run_dir/lib"
-    cp app/target/lib/*.jar app/target/strawblue-app-*.jar "$run_dir/lib/" || exit
+    rm -rf "$run_dir/own" "$run_dir/lib" "$run_dir"/*.jsa
+    mkdir -p "$run_dir/own"
+    cp -R app/target/lib "$run_dir/lib" && rm "$run_dir"/lib/strawblue-*.jar || exit
+    "$java_home/bin/java" -cp "app/target/tools/*" scripts/PlainClasses.java "$run_dir/own" \
+        app/target/lib/strawblue-*.jar app/target/strawblue-app-*.jar || exit
     mv "$run_dir/stamp.new" "$run_dir/stamp"
 )
 
+# Our own jars first: each table is looked for in one jar after the other, and a jar is opened for it.
 class_path() {
     classes=
-    for jar in "$run_dir"/lib/*.jar; do classes=${classes:+$classes:}$jar; done
+    for jar in "$run_dir"/own/*.jar "$run_dir"/lib/*.jar; do classes=${classes:+$classes:}$jar; done
 }
 
 archive_name() { archive=$run_dir/classes-$version.jsa; }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.strawblue.app.report.Screen;
 import picocli.CommandLine;
@@ -21,6 +22,10 @@ final class CommandLines {
      * tenth of a second.
      */
     static int run(PrintWriter out, PrintWriter err, Screen screen, String... args) {
+        Optional<Planning> plain = Planning.plain(args);
+        if (plain.isPresent()) {
+            return Faults.guard(NAME + " plan", err, () -> plain.get().run(out, err, screen));
+        }
         String first = args.length == 0 ? "" : args[0].equals("color") ? "colour" : args[0];
         Supplier<Object> one = commands(screen).get(first);
         if (one == null || first.equals(COMPLETION)) {

@@ -3,6 +3,7 @@ package org.strawblue.app.cli;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
@@ -35,8 +36,19 @@ final class Faults implements IParameterExceptionHandler, IExecutionExceptionHan
 
     @Override
     public int handleExecutionException(Exception e, CommandLine command, ParseResult parsed) {
-        PrintWriter err = command.getErr();
-        String name = command.getCommandSpec().qualifiedName();
+        return tell(e, command.getCommandSpec().qualifiedName(), command.getErr());
+    }
+
+    /** Runs what the command-line library does not. */
+    static int guard(String name, PrintWriter err, IntSupplier work) {
+        try {
+            return work.getAsInt();
+        } catch (RuntimeException e) {
+            return tell(e, name, err);
+        }
+    }
+
+    private static int tell(Exception e, String name, PrintWriter err) {
         if (System.getenv("STRAWBLUE_DEBUG") != null) {
             e.printStackTrace(err);
         }

@@ -23,7 +23,8 @@ record TextFile(String name, String text, List<String> lines) {
 
     static TextFile of(String name, String text) {
         String bare = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
-        return new TextFile(name, bare, List.of(bare.split("\r\n|\r|\n", -1)));
+        String even = bare.replace("\r\n", "\n").replace('\r', '\n');
+        return new TextFile(name, bare, List.of(even.split("\n", -1)));
     }
 
     /** Reads a file, whatever it is encoded in; a file that is no text, too large or not there is a problem. */

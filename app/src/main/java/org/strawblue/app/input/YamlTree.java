@@ -20,10 +20,6 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
  */
 final class YamlTree {
 
-    /** A lone question mark means a mapping to YAML, but "not known" to a person. */
-    private static final Pattern LONE_QUESTION =
-            Pattern.compile("(?m)(:[ \\t]+|^[ \\t]*-[ \\t]+)\\?(?=[ \\t]*(?:#.*)?\\r?$)");
-
     private static final int DEEPEST = 12;
     private static final int LONGEST = 1 << 18;
 
@@ -36,9 +32,17 @@ final class YamlTree {
                 .setLabel(file.name())
                 .setCodePointLimit(LONGEST)
                 .build();
-        // the stand-in is one character too, so that places hold
-        String text = LONE_QUESTION.matcher(file.text()).replaceAll("$1¿");
-        this.events = new Parse(settings).parseString(text).iterator();
+        this.events = new Parse(settings).parseString(answered(file.text())).iterator();
+    }
+
+    /** A lone question mark means a mapping to YAML, but "not known" to a person. Its stand-in is as long: places hold. */
+    private static String answered(String text) {
+        return text.indexOf('?') < 0 ? text : Lone.QUESTION.matcher(text).replaceAll("$1¿");
+    }
+
+    private static final class Lone {
+
+        static final Pattern QUESTION = Pattern.compile("(?m)(:[ \\t]+|^[ \\t]*-[ \\t]+)\\?(?=[ \\t]*(?:#.*)?\\r?$)");
     }
 
     static Read<YamlNode> read(TextFile file) {

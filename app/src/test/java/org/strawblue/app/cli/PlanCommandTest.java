@@ -3,7 +3,10 @@ package org.strawblue.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,6 +43,42 @@ class PlanCommandTest {
         Shell shell = Shell.run("plan", example("index-plunger"), option, "--out", folder.toString());
         assertThat(shell.code()).isZero();
         assertThat(folder).isEmptyDirectory();
+    }
+
+    /** With the option first the line is read by the command-line library, behind the file it is not. */
+    @ParameterizedTest
+    @ValueSource(strings = {"index-plunger", "too-soft-to-harden", "no-such-job"})
+    void thePlainestLinesAreReadAsTheLibraryReadsThem(String name) {
+        Shell plain = Shell.run("plan", example(name), Planning.TERMINAL_ONLY);
+        Shell byLibrary = Shell.run("plan", Planning.TERMINAL_ONLY, example(name));
+        assertThat(Planning.plain("plan", example(name), Planning.TERMINAL_ONLY))
+                .isPresent();
+        assertThat(Planning.plain("plan", Planning.TERMINAL_ONLY, example(name)))
+                .isEmpty();
+        assertThat(plain.out()).isEqualTo(byLibrary.out());
+        assertThat(plain.err()).isEqualTo(byLibrary.err());
+        assertThat(plain.code()).isEqualTo(byLibrary.code());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--help", "-h", "@options", ""})
+    void whatMayBeAnOptionIsLeftToTheLibrary(String word) {
+        assertThat(Planning.plain("plan", word)).isEmpty();
+        assertThat(Planning.plain("plan")).isEmpty();
+        assertThat(Planning.plain("heat", "job.yaml")).isEmpty();
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsToldOnBothWays() throws IOException {
+        Path taken = Files.writeString(folder.resolve("taken"), "");
+        Shell shell = Shell.run("plan", example("index-plunger"), "--out", taken.toString());
+        assertThat(shell.code()).isEqualTo(ExitCode.NO_FILE);
+        StringWriter err = new StringWriter();
+        int code = Faults.guard("strawblue plan", new PrintWriter(err), () -> {
+            throw new FileTrouble(taken, new NoSuchFileException("taken"));
+        });
+        assertThat(code).isEqualTo(ExitCode.NO_FILE);
+        assertThat(err.toString()).startsWith("strawblue plan: ").contains("no such file");
     }
 
     @Test

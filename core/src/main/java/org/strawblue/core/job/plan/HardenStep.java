@@ -194,14 +194,16 @@ final class HardenStep {
                         sentence(plan.quench().name()) + " at {}",
                         plan.quench().bath().band()),
                 Phrase.of("to quench the " + brief.piece().name()),
-                brief.job().shop().quenchants().contains(plan.quench())
+                brief.job().shop().quenchants().stream()
+                                .anyMatch(q -> q.key().equals(plan.quench().key()))
                         || brief.piece().harden().quench().isPresent()));
         items.add(new Item(
                 Phrase.of(
                         sentence(plan.source().name()) + " for {}",
                         plan.austenitise().quantity()),
                 Phrase.of("to harden the " + brief.piece().name()),
-                brief.job().shop().hardeningHeat().contains(plan.source())
+                brief.job().shop().hardeningHeat().stream()
+                                .anyMatch(h -> h.name().equals(plan.source().name()))
                         || brief.piece().harden().with().isPresent()));
     }
 

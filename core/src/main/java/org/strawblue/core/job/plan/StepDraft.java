@@ -64,7 +64,7 @@ final class StepDraft {
 
     StepDraft hazards(String... keys) {
         for (Hazard hazard : Hazards.of(keys)) {
-            if (!hazards.contains(hazard)) {
+            if (hazards.stream().noneMatch(h -> h.key().equals(hazard.key()))) {
                 hazards.add(hazard);
             }
         }
