@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Finding;
+import org.strawblue.core.heat.SteelHeat;
 import org.strawblue.core.heat.course.Course;
 import org.strawblue.core.heat.course.CourseRun;
 import org.strawblue.core.heat.course.EnergyBalance;
@@ -63,7 +64,7 @@ public final class Conduction {
             return Answer.of(logged(logged.log()));
         }
         double[] y = new double[mesh.size()];
-        Arrays.fill(y, SteelHeat.unknown(course.start()));
+        Arrays.fill(y, SteelHeat.at(course.start()));
         Recorder recorder = null;
         double at = 0;
         int steps = 0;
@@ -79,7 +80,7 @@ public final class Conduction {
                 recorder = new Recorder(mesh, flow, state, course.duration(), FRAMES);
             }
             recorder.spell(flow, at, state);
-            int taken = new Rosenbrock(flow, tolerance).run(0, spell.seconds(), state, MOST_STEPS, recorder);
+            int taken = new Rosenbrock(flow, mesh, tolerance).run(0, spell.seconds(), state, MOST_STEPS, recorder);
             if (taken < 0) {
                 return Answer.refused(tooMany());
             }

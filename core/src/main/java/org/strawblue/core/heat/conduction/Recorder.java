@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntToDoubleFunction;
+import org.strawblue.core.heat.SteelHeat;
 import org.strawblue.core.heat.course.EnergyBalance;
 import org.strawblue.core.heat.course.Frame;
 import org.strawblue.core.history.Place;
@@ -33,7 +34,6 @@ final class Recorder implements Rosenbrock.Listener {
     private double stored;
     private double through;
     private double exchanged;
-    private double power = Double.NaN;
     private double[] middle = new double[0];
     private double[] scratch = new double[0];
 
@@ -63,7 +63,6 @@ final class Recorder implements Rosenbrock.Listener {
         flow = next;
         start = at;
         stored -= next.stored(y);
-        power = Double.NaN;
         middle = new double[next.size()];
         scratch = new double[next.size()];
     }
@@ -73,15 +72,19 @@ final class Recorder implements Rosenbrock.Listener {
     }
 
     @Override
-    public void step(double from, double to, double[] y0, double[] y1, Rosenbrock.Between between) {
+    public void step(
+            double from,
+            double to,
+            double[] y0,
+            double[] y1,
+            double power0,
+            double power1,
+            Rosenbrock.Between between) {
         double h = to - from;
-        fill(1.0 / 2, between);
-        double first = Double.isNaN(power) ? flow.rate(from, y0, scratch) : power;
+        between.all(1.0 / 2, middle);
         double half = flow.rate(from + h / 2, middle, scratch);
-        double last = flow.rate(to, y1, scratch);
-        power = last;
-        through += h * (first + 4 * half + last) / 6;
-        exchanged += h * (Math.abs(first) + 4 * Math.abs(half) + Math.abs(last)) / 6;
+        through += h * (power0 + 4 * half + power1) / 6;
+        exchanged += h * (Math.abs(power0) + 4 * Math.abs(half) + Math.abs(power1)) / 6;
         int pieces = pieces(y0, y1);
         for (int k = 1; k < pieces; k++) {
             double share = (double) k / pieces;
@@ -89,7 +92,7 @@ final class Recorder implements Rosenbrock.Listener {
         }
         note(start + to, node -> y1[node]);
         while (nextFrame <= start + to + 1e-9) {
-            fill(Math.min(1, (nextFrame - start - from) / h), between);
+            between.all(Math.min(1, (nextFrame - start - from) / h), middle);
             frames.add(frame(nextFrame, middle));
             nextFrame += frameEvery;
         }
@@ -101,12 +104,6 @@ final class Recorder implements Rosenbrock.Listener {
             most = Math.max(most, Math.abs(SteelHeat.kelvin(y1[node]) - SteelHeat.kelvin(y0[node])));
         }
         return Math.max(LEAST, Math.min(MOST, (int) Math.ceil(most / RISE)));
-    }
-
-    private void fill(double share, Rosenbrock.Between between) {
-        for (int i = 0; i < middle.length; i++) {
-            middle[i] = between.at(share, i);
-        }
     }
 
     private void note(double seconds, IntToDoubleFunction y) {

@@ -45,13 +45,17 @@ final class Rosenbrock {
 
     /** What is told of each step taken, while its stages are still there to be asked between its ends. */
     interface Listener {
-        void step(double from, double to, double[] y0, double[] y1, Between between);
+        /** @param power0 through the surface at the beginning [W]; {@code power1} at the end */
+        void step(double from, double to, double[] y0, double[] y1, double power0, double power1, Between between);
     }
 
     /** The state within the step just taken. */
     interface Between {
         /** @param share of the step, 0 to 1 */
         double at(double share, int unknown);
+
+        /** All unknowns. */
+        void all(double share, double[] state);
     }
 
     private final HeatFlow flow;
@@ -65,9 +69,9 @@ final class Rosenbrock {
     private final double[] drift;
 
     /** @param tolerance of one step [K] */
-    Rosenbrock(HeatFlow flow, double tolerance) {
+    Rosenbrock(HeatFlow flow, Mesh mesh, double tolerance) {
         this.flow = flow;
-        this.matrix = new StepMatrix(flow);
+        this.matrix = new StepMatrix(flow, mesh);
         this.tolerance = tolerance;
         this.n = flow.size();
         this.u = new double[STAGES][n];
@@ -80,7 +84,7 @@ final class Rosenbrock {
     /** Takes {@code y} from one time [s] to another; returns the steps it took, or less than 0 where it gave up. */
     int run(double from, double to, double[] y, int most, Listener listener) {
         double t = from;
-        flow.rate(t, y, rate);
+        double power = flow.rate(t, y, rate);
         double h = Math.min(Math.min(first(), flow.longestStep()), to - from);
         int steps = 0;
         while (t < to) {
@@ -92,7 +96,9 @@ final class Rosenbrock {
                 error = tried(t, y, h);
             }
             double end = to - (t + h) < h * 1e-9 ? to : t + h;
-            listener.step(t, end, y, next, (share, unknown) -> between(share, y, unknown));
+            double before = power;
+            power = flow.rate(end, next, rate);
+            listener.step(t, end, y, next, before, power, new Within(y));
             System.arraycopy(next, 0, y, 0, n);
             t = end;
             steps++;
@@ -101,18 +107,13 @@ final class Rosenbrock {
             }
             double grow = Math.min(6, 0.9 * Math.pow(Math.max(error, 1e-8), -1.0 / 4));
             h = Math.min(Math.min(h * grow, flow.longestStep()), to - t);
-            flow.rate(t, y, rate);
         }
         return steps;
     }
 
-    /** A first step in which nothing moves by more than a tolerance's root. */
+    /** A first step in which the state moves by a tolerance's root, measured as its error is. */
     private double first() {
-        double fastest = 1e-9;
-        for (double r : rate) {
-            fastest = Math.max(fastest, Math.abs(r));
-        }
-        return Math.sqrt(tolerance) / fastest;
+        return Math.sqrt(tolerance) / Math.max(1e-9, size(rate));
     }
 
     /** ∂f/∂t, where the surroundings change by themselves. */
@@ -146,24 +147,51 @@ final class Rosenbrock {
             }
             matrix.solve(b);
         }
-        double[] last = u[STAGES - 1];
+        System.arraycopy(stage, 0, next, 0, n);
+        add(next, u[STAGES - 1], 1);
+        return size(u[STAGES - 1]) / tolerance;
+    }
+
+    /** Root of the mean square. */
+    private static double size(double[] x) {
         double sum = 0;
-        for (int i = 0; i < n; i++) {
-            next[i] = stage[i] + last[i];
-            sum += last[i] * last[i];
+        for (double v : x) {
+            sum += v * v;
         }
-        return Math.sqrt(sum / n) / tolerance;
+        return Math.sqrt(sum / x.length);
     }
 
     /** y = (1 − s) y₀ + s [y₁ + (1 − s) (Σ e₁ᵢ uᵢ + s Σ e₂ᵢ uᵢ)], of order 3 and damped as the step itself is. */
-    private double between(double s, double[] y, int i) {
-        double level = 0;
-        double slope = 0;
-        for (int j = 0; j < STAGES - 1; j++) {
-            level += DENSE[0][j] * u[j][i];
-            slope += DENSE[1][j] * u[j][i];
+    private final class Within implements Between {
+
+        private final double[] y;
+
+        Within(double[] y) {
+            this.y = y;
         }
-        return (1 - s) * y[i] + s * (next[i] + (1 - s) * (level + s * slope));
+
+        @Override
+        public double at(double s, int i) {
+            double sum = (1 - s) * y[i] + s * next[i];
+            for (int j = 0; j < STAGES - 1; j++) {
+                sum += weight(s, j) * u[j][i];
+            }
+            return sum;
+        }
+
+        @Override
+        public void all(double s, double[] state) {
+            for (int i = 0; i < n; i++) {
+                state[i] = (1 - s) * y[i] + s * next[i];
+            }
+            for (int j = 0; j < STAGES - 1; j++) {
+                add(state, u[j], weight(s, j));
+            }
+        }
+
+        private double weight(double s, int stage) {
+            return s * (1 - s) * (DENSE[0][stage] + s * DENSE[1][stage]);
+        }
     }
 
     private void argument(int s, double[] y) {

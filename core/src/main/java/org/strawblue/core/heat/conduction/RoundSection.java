@@ -78,12 +78,14 @@ final class RoundSection {
                 patches.add(Patch.free(s * rings, width * hole * length, -1));
             }
         }
+        // a single radius is a row of nodes, each a column of its own
+        boolean single = sectors == 1;
         return new Mesh(
                 new SectionGrid(SectionGrid.Kind.POLAR, angle, r),
-                rings,
+                single ? 1 : rings,
                 volume,
-                along,
-                across,
+                single ? across : along,
+                single ? along : across,
                 patches.toArray(Patch[]::new),
                 places());
     }

@@ -2,7 +2,7 @@ package org.strawblue.core.heat.course;
 
 import java.util.List;
 import org.strawblue.core.estimate.Finding;
-import org.strawblue.core.heat.SteelProperties;
+import org.strawblue.core.heat.SteelHeat;
 
 /**
  * The fast model of a course: the part's mean temperature by its enthalpy, m dH/dt = Q(t, T), and the rest of the section in
@@ -54,8 +54,8 @@ public record Reduced(double slowness) {
         private final double[] times;
         private final FastRun run;
         private final Flow flow = new Flow();
-        private final double mass;
-        private double enthalpy;
+        private final double perKelvin;
+        private double stored;
         private double kelvin;
         private int next;
 
@@ -63,9 +63,9 @@ public record Reduced(double slowness) {
             this.course = course;
             this.section = Section.of(course.shape());
             this.times = times;
-            this.mass = SteelProperties.DENSITY * section.volume() * slowness;
+            this.perKelvin = SteelHeat.scale() * section.volume() * slowness;
             this.kelvin = course.start();
-            this.enthalpy = SteelHeat.enthalpy(kelvin);
+            this.stored = SteelHeat.at(kelvin);
             int n = times.length;
             this.run = new FastRun(times, new double[n], new double[n], new double[n]);
         }
@@ -98,7 +98,7 @@ public record Reduced(double slowness) {
                 note();
             }
             kelvin = log.at(seconds);
-            enthalpy = SteelHeat.enthalpy(kelvin);
+            stored = SteelHeat.at(kelvin);
         }
 
         private void stay(Surroundings around, double start, double seconds) {
@@ -119,7 +119,7 @@ public record Reduced(double slowness) {
             double now = from;
             while (now < to) {
                 around.into(flow, now, kelvin);
-                double most = mass * SteelHeat.capacity(kelvin) / (flow.slope * STEPS);
+                double most = perKelvin / (SteelHeat.kelvinSlope(stored) * flow.slope * STEPS);
                 double left = to - now;
                 double step = Math.max(spell / MOST, left / Math.ceil(left / most));
                 step(around, now, Math.min(step, left));
@@ -128,10 +128,10 @@ public record Reduced(double slowness) {
         }
 
         private void step(Surroundings around, double now, double step) {
-            double middle = SteelHeat.temperature(enthalpy + flow.heat * step / (2 * mass));
+            double middle = SteelHeat.kelvin(stored + flow.heat * step / (2 * perKelvin));
             around.into(flow, now + step / 2, middle);
-            enthalpy += flow.heat * step / mass;
-            kelvin = SteelHeat.temperature(enthalpy);
+            stored += flow.heat * step / perKelvin;
+            kelvin = SteelHeat.kelvin(stored);
         }
 
         private void note() {
