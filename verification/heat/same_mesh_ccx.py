@@ -1,6 +1,6 @@
 """CalculiX on the program's own mesh of a bar on a plate: time of one run with its films known, and what it came to.
 
-usage: same_mesh_ccx.py CASE SECTORS RINGS SECONDS      nodes, steps, whole process s, ccx's own s, then the readings
+usage: same_mesh_ccx.py CASE SECTORS RINGS SECONDS      nodes, steps, processor s of the process, ccx's own s, then the readings
 
 Films come from runs before, which are not counted, nor are those that would take out the error of backward Euler.
 """

@@ -10,10 +10,14 @@ final class FilmTable {
     private static final int LAST = 320;
 
     private final double[] coefficient = new double[LAST + 1];
+    private final double[] slope = new double[LAST + 1];
 
     FilmTable(DoubleUnaryOperator film) {
         for (int i = 0; i <= LAST; i++) {
             coefficient[i] = film.applyAsDouble(FROM + i * STEP);
+        }
+        for (int i = 0; i < LAST; i++) {
+            slope[i] = coefficient[i + 1] - coefficient[i];
         }
     }
 
@@ -22,9 +26,8 @@ final class FilmTable {
     }
 
     double at(double kelvin) {
-        double at = (kelvin - FROM) * (1 / STEP);
-        int i = Math.max(0, Math.min(LAST - 1, (int) at));
-        double share = Math.max(0, Math.min(1, at - i));
-        return coefficient[i] + share * (coefficient[i + 1] - coefficient[i]);
+        double at = Math.max(0, Math.min(LAST, (kelvin - FROM) * (1 / STEP)));
+        int i = (int) at;
+        return coefficient[i] + (at - i) * slope[i];
     }
 }
