@@ -94,24 +94,11 @@ final class AfterOptions {
             Optional<PartShape> shape,
             double emissivity) {
         double to = length.orElse(1);
-        double whole = shape.map(AfterOptions::length).orElse(Double.POSITIVE_INFINITY);
+        double whole = shape.map(PartShape::length).orElse(Double.POSITIVE_INFINITY);
         if (to >= whole) {
             question.problem(
                     option, String.valueOf(text), "less than the part's length", "Leave it out for all of it.");
         }
         return new Setting.Partly(there, 0, to, Settings.air(emissivity));
-    }
-
-    private static double length(PartShape shape) {
-        if (shape instanceof PartShape.RoundBar bar) {
-            return bar.length();
-        }
-        if (shape instanceof PartShape.SquareBar bar) {
-            return bar.length();
-        }
-        if (shape instanceof PartShape.Flat flat) {
-            return flat.length();
-        }
-        return shape instanceof PartShape.Tube tube ? tube.length() : ((PartShape.SteppedPin) shape).length();
     }
 }

@@ -13,12 +13,16 @@ import org.strawblue.app.service.HeatService;
 import org.strawblue.app.service.HeatTarget;
 import org.strawblue.app.service.Sheet;
 import org.strawblue.core.colour.Light;
+import org.strawblue.core.estimate.Answer;
+import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.evidence.sample.Settings;
 import org.strawblue.core.heat.course.Setting;
 import org.strawblue.core.heat.course.Spell;
+import org.strawblue.core.history.Trace;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
+import org.strawblue.core.quantity.Quantity;
 import org.strawblue.core.steel.Grade;
 import org.strawblue.core.steel.Steel;
 import org.strawblue.core.watch.Looked;
@@ -49,9 +53,14 @@ import picocli.CommandLine.Option;
             "      the end dipped hard, colours running back to it, stopped in water",
             "  strawblue heat --diameter 1/2in --on \"kitchen oven\" --at 450F --for 1h --surface oxidised",
             "  strawblue heat --thickness 3mm --width 20mm --on oil --start 800C --for 20s --out heat",
-            "      leaves the history as a table, and drawings (SVG, PNG) of the section warming"
+            "      leaves the history as a table, and drawings (SVG, PNG) of the section warming",
+            "  strawblue heat --log examples/logs/oven-200.csv --log-of oven --diameter 8mm --length 46mm --grade O1",
+            "      what a part had in an oven that was logged; --log-of part where the part itself was"
         })
 final class HeatCommand extends Answering {
+
+    /** Of a part whose shape does not matter [m]. */
+    private static final double ANY = 0.01;
 
     @Mixin
     private ShapeOptions shape;
@@ -67,6 +76,9 @@ final class HeatCommand extends Answering {
 
     @Mixin
     private TargetOption target;
+
+    @Mixin
+    private LogOptions log;
 
     @Option(names = "--for", paramLabel = "t", description = "How long; with --target, the longest to look at.")
     private @Nullable String time;
@@ -89,23 +101,28 @@ final class HeatCommand extends Answering {
 
     @Override
     Optional<Sheet> ask(Question question) {
-        Optional<PartShape> part = shape.shape(question);
+        Optional<Answer<Trace>> measured = log.trace(question);
+        Optional<PartShape> part = part(question);
         Optional<HeatTarget> wanted = target.target(question);
         double first = question.si("--start", start, Dimension.TEMPERATURE).orElse(Settings.room());
         double emissivity = source.emissivity(question);
-        Optional<Setting> setting = source.setting(question, part);
-        double seconds = seconds(question, setting);
+        Optional<Setting> setting = setting(question, measured, part);
+        double seconds = seconds(question, setting, measured);
         question.positive("--for", time, seconds);
         List<Spell> before = after.before(question, part, emissivity);
         List<Spell> then = after.after(question, emissivity, usualEnd(question, emissivity, setting));
         Optional<Light> seenIn = light(question);
         Optional<Steel> known = known(question);
         double chromium = steel.chromium(question);
+        if (measured.isPresent() && measured.get().value().isEmpty()) {
+            return question.answer(() ->
+                    new Sheet("Heat in the part", List.of(), measured.get().findings()));
+        }
         return question.answer(() -> answer(
                 question,
                 new HeatRequest(
                         part.orElseThrow(),
-                        first,
+                        log.given() && log.of() == LogOptions.What.PART ? startOf(measured, first) : first,
                         before,
                         new Spell(setting.orElseThrow(), seconds),
                         then,
@@ -113,7 +130,27 @@ final class HeatCommand extends Answering {
                         seenIn.orElse(Light.DAYLIGHT),
                         chromium,
                         wanted,
-                        List.of())));
+                        measured.map(Answer::findings).orElse(List.of()))));
+    }
+
+    private static double startOf(Optional<Answer<Trace>> measured, double otherwise) {
+        return measured.flatMap(Answer::value).map(t -> t.kelvin(0)).orElse(otherwise);
+    }
+
+    /** Where the part itself was logged its shape does not matter. */
+    private Optional<PartShape> part(Question question) {
+        boolean free = log.given() && log.of() == LogOptions.What.PART && !shape.given();
+        return free ? Optional.of(new PartShape.RoundBar(ANY, ANY)) : shape.shape(question);
+    }
+
+    private Optional<Setting> setting(Question question, Optional<Answer<Trace>> measured, Optional<PartShape> part) {
+        if (!log.given()) {
+            return source.setting(question, part);
+        }
+        Optional<Trace> trace = measured.flatMap(Answer::value);
+        return trace.flatMap(t -> log.of() == LogOptions.What.PART
+                ? Optional.of(new Setting.AsLogged(t))
+                : source.logged(question, t, log.of() == LogOptions.What.PLATE));
     }
 
     private Sheet answer(Question question, HeatRequest request) {
@@ -131,17 +168,28 @@ final class HeatCommand extends Answering {
         return new Sheet(sheet.title(), entries, sheet.findings());
     }
 
-    /** With a target the time may be left open. */
-    private double seconds(Question question, Optional<Setting> setting) {
+    /** With a target, or a log, the time may be left open. */
+    private double seconds(Question question, Optional<Setting> setting, Optional<Answer<Trace>> measured) {
+        if (time == null && log.given()) {
+            return measured.flatMap(Answer::value).map(Trace::duration).orElse(1.0);
+        }
         if (time == null && target.told()) {
             return setting.map(Looked::longest).orElse(1.0);
         }
-        return question.needed("--for", time, Dimension.TIME);
+        double told = question.needed("--for", time, Dimension.TIME);
+        double known = measured.flatMap(Answer::value).map(Trace::duration).orElse(told);
+        if (told > known) {
+            question.note(new Finding.Caution(
+                    Phrase.of("The log ends after {}; {} were asked for.", Quantity.time(known), Quantity.time(told)),
+                    Phrase.of("What was not measured is not made up."),
+                    Phrase.of("It is followed to its end.")));
+        }
+        return Math.min(told, known);
     }
 
     /** What is taken off for a target cools in air; colours that run are stopped in water. */
     private List<Spell> usualEnd(Question question, double emissivity, Optional<Setting> setting) {
-        if (!target.told()) {
+        if (!target.told() || log.given() && log.of() == LogOptions.What.PART) {
             return List.of();
         }
         return setting.filter(Setting.InAir.class::isInstance).isPresent()

@@ -48,6 +48,11 @@ final class Question {
         return findings;
     }
 
+    /** Keeps a fault found elsewhere. */
+    void problem(Problem problem) {
+        problems.add(problem);
+    }
+
     /** Keeps what was assumed in reading, to be told with the answer. */
     void note(Finding finding) {
         findings.add(finding);

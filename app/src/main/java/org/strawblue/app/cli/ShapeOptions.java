@@ -1,5 +1,7 @@
 package org.strawblue.app.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -36,19 +38,28 @@ final class ShapeOptions {
     @Option(names = "--length", paramLabel = "SIZE", description = "Length of the part; a long one if not told.")
     private @Nullable String length;
 
+    @Option(
+            names = "--pieces",
+            paramLabel = "6x12,8x30",
+            description = "A stepped pin: diameter x length of each piece, from the working end on.")
+    private @Nullable String pieces;
+
     /** Whether any size is given. */
     boolean given() {
-        return Stream.of(diameter, side, thickness, width, outside, bore, length)
+        return Stream.of(diameter, side, thickness, width, outside, bore, length, pieces)
                 .anyMatch(s -> s != null);
     }
 
     /** Absent, with a problem noted, where the sizes make no shape. */
     Optional<PartShape> shape(Question question) {
-        long shapes = Stream.of(diameter, side, thickness, outside)
+        long shapes = Stream.of(diameter, side, thickness, outside, pieces)
                 .filter(s -> s != null)
                 .count();
         if (shapes != 1) {
-            question.missing("--diameter, --side, --thickness or --outside", null, "the size of one shape");
+            question.missing("--diameter, --side, --thickness, --outside or --pieces", null, "the size of one shape");
+        }
+        if (pieces != null) {
+            return stepped(question, pieces);
         }
         double whole = question.si("--length", length, Dimension.LENGTH).orElseGet(() -> longPart(question));
         if (diameter != null) {
@@ -75,6 +86,28 @@ final class ShapeOptions {
                 Phrase.of("The ends of a short part heat and cool sooner."),
                 Phrase.of("Give its length if it is shorter than a few times its section.")));
         return LONG * widest;
+    }
+
+    private Optional<PartShape> stepped(Question question, String text) {
+        List<double[]> sizes = new ArrayList<>();
+        for (String piece : text.split("[,;]")) {
+            String[] two = piece.strip().split("\\s*[x×*]\\s*", 2);
+            if (two.length < 2) {
+                question.problem("--pieces", text, "diameter x length of each piece, as 6x12,8x30", "Mend " + piece);
+                return Optional.empty();
+            }
+            sizes.add(new double[] {
+                question.si("--pieces", two[0], Dimension.LENGTH).orElse(0),
+                question.si("--pieces", two[1], Dimension.LENGTH).orElse(0)
+            });
+        }
+        return made(
+                question,
+                "--pieces",
+                text,
+                () -> new PartShape.SteppedPin(sizes.stream()
+                        .map(s -> new PartShape.SteppedPin.Piece(s[0], s[1]))
+                        .toList()));
     }
 
     private Optional<PartShape> flat(Question question, String text, double length) {

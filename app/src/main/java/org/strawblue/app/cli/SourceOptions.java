@@ -5,11 +5,15 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.strawblue.core.estimate.Answer;
+import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.evidence.sample.Settings;
 import org.strawblue.core.heat.HeatThrough;
 import org.strawblue.core.heat.course.Setting;
+import org.strawblue.core.history.Trace;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.quantity.Phrase;
 import picocli.CommandLine.Option;
 
 /** What heats a part, and how the part meets it. */
@@ -91,5 +95,32 @@ final class SourceOptions {
         return stretch.isEmpty()
                 ? all
                 : all.map(s -> AfterOptions.stretch(question, "--flame-length", reach, s, stretch, shape, shine));
+    }
+
+    /** The same with a measured temperature of the oven, or of the plate. */
+    Optional<Setting> logged(Question question, Trace trace, boolean plate) {
+        double shine = emissivity(question);
+        OptionalDouble nearest = question.si("--gap", gap, Dimension.LENGTH);
+        question.positive("--gap", gap, nearest.orElse(1));
+        if (!question.problems().isEmpty()) {
+            return Optional.empty();
+        }
+        String word = on != null ? on : plate ? "hot plate" : "kitchen oven";
+        Settings.Stated stated = new Settings.Stated(OptionalDouble.of(trace.kelvin(0)), nearest, shine, cover);
+        return question.named("--on", word, w -> Settings.named(w, stated).then(s -> logged(s, trace, plate)));
+    }
+
+    private static Answer<Setting> logged(Setting setting, Trace trace, boolean plate) {
+        if (plate && setting instanceof Setting.OnPlate on) {
+            return Answer.of(new Setting.OnPlate(
+                    trace, on.gap(), on.emissivity(), on.roomShare(), on.filmFactor(), on.room(), on.covered()));
+        }
+        if (!plate && setting instanceof Setting.InOven oven) {
+            return Answer.of(new Setting.InLoggedOven(trace, oven.film(), oven.emissivity()));
+        }
+        return Answer.refused(new Finding.Stop(
+                Phrase.of("A log of " + (plate ? "a plate" : "an oven") + " goes with another heat source."),
+                Phrase.of("What was logged must be what heats the part."),
+                Phrase.of("Leave --on out, or name " + (plate ? "a hot plate." : "an oven or a kiln."))));
     }
 }

@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.zip.CRC32;
+import org.strawblue.core.estimate.Answer;
+import org.strawblue.core.history.Readings;
 import org.strawblue.core.history.Trace;
 import org.strawblue.core.job.UnitSystem;
 import org.strawblue.core.quantity.Quantity;
@@ -36,6 +38,7 @@ public final class OvenLogReader {
     private final List<double[]> points = new ArrayList<>();
     private final Map<Double, Integer> sets = new LinkedHashMap<>();
     private int gaps = 0;
+    private boolean untidy = false;
 
     private OvenLogReader(TextFile file, UnitSystem system) {
         this.file = file;
@@ -56,6 +59,33 @@ public final class OvenLogReader {
         return new OvenLogReader(TextFile.of(name, text), system).log();
     }
 
+    /** A log of a part or what heats it, however untidy: what there is to say of it comes with it. */
+    public static Read<Answer<Trace>> measured(Path path, UnitSystem system) {
+        Read<TextFile> file = TextFile.read(path);
+        if (file.value().isEmpty()) {
+            return Read.failed(file.problems().toArray(Problem[]::new));
+        }
+        OvenLogReader reader = new OvenLogReader(file.value().get(), system);
+        file.notes().forEach(reader.desk::note);
+        return reader.untidy();
+    }
+
+    /** @param name of the file */
+    public static Read<Answer<Trace>> measured(String name, String text, UnitSystem system) {
+        return new OvenLogReader(TextFile.of(name, text), system).untidy();
+    }
+
+    private Read<Answer<Trace>> untidy() {
+        untidy = true;
+        table();
+        Optional<Answer<Trace>> trace = desk.clean()
+                ? Optional.of(Readings.trace(
+                        points.stream().mapToDouble(p -> p[0]).toArray(),
+                        points.stream().mapToDouble(p -> p[1]).toArray()))
+                : Optional.empty();
+        return new Read<>(trace, desk.problems(), desk.notes());
+    }
+
     /** Whether a file is a table of times and temperatures, not one of looks; what cannot be read is taken for one. */
     public static boolean isOne(Path path) {
         if (!path.toString().toLowerCase(Locale.ROOT).endsWith(".csv")) {
@@ -72,6 +102,13 @@ public final class OvenLogReader {
     }
 
     private Read<LoggedOven> log() {
+        table();
+        Optional<Trace> trace = desk.clean() ? trace() : Optional.empty();
+        Optional<LoggedOven> log = desk.clean() ? trace.map(t -> new LoggedOven(name(), t, set())) : Optional.empty();
+        return new Read<>(log, desk.problems(), desk.notes());
+    }
+
+    private void table() {
         Sheet sheet = new Sheet(file);
         Optional<CsvRecord> head = sheet.next();
         if (head.isEmpty()) {
@@ -92,9 +129,6 @@ public final class OvenLogReader {
             missingHeads(sheet, head.get());
         }
         sheet.broken().ifPresent(desk::problem);
-        Optional<Trace> trace = desk.clean() ? trace() : Optional.empty();
-        Optional<LoggedOven> log = desk.clean() ? trace.map(t -> new LoggedOven(name(), t, set())) : Optional.empty();
-        return new Read<>(log, desk.problems(), desk.notes());
     }
 
     private String name() {
@@ -134,6 +168,10 @@ public final class OvenLogReader {
         Optional<Double> time = cell(sheet, row, TIME);
         Optional<Double> kelvin = cell(sheet, row, TEMPERATURE);
         cell(sheet, row, SET).ifPresent(s -> sets.merge(s, 1, Integer::sum));
+        if (untidy) {
+            points.add(new double[] {time.orElse(Double.NaN), kelvin.orElse(Double.NaN)});
+            return;
+        }
         if (time.isEmpty() || kelvin.isEmpty()) {
             gaps++;
             return;
@@ -169,7 +207,7 @@ public final class OvenLogReader {
         if (OvenColumns.plain(text)) {
             double si = columns.bare(key).toSi(Double.parseDouble(text));
             // a logger counts seconds from where it likes
-            if (key.equals(TIME) || expected.range().contains(si)) {
+            if (untidy || key.equals(TIME) || expected.range().contains(si)) {
                 return Optional.of(si);
             }
         }

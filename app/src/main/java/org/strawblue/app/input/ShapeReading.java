@@ -7,6 +7,8 @@ import org.strawblue.core.part.PartShape;
 import org.strawblue.core.part.PartShape.Flat;
 import org.strawblue.core.part.PartShape.RoundBar;
 import org.strawblue.core.part.PartShape.SquareBar;
+import org.strawblue.core.part.PartShape.SteppedPin;
+import org.strawblue.core.part.PartShape.SteppedPin.Piece;
 import org.strawblue.core.part.PartShape.Tube;
 
 /** Reads the shape of a part and its sizes, which must belong together and be possible. */
@@ -16,9 +18,10 @@ final class ShapeReading {
             "round bar", List.of("diameter", "length"),
             "square bar", List.of("side", "length"),
             "flat", List.of("thickness", "width", "length"),
-            "tube", List.of("outside", "bore", "length"));
+            "tube", List.of("outside", "bore", "length"),
+            "stepped pin", List.of("pieces"));
     private static final List<String> ALL =
-            List.of("diameter", "side", "thickness", "width", "outside", "bore", "length");
+            List.of("diameter", "side", "thickness", "width", "outside", "bore", "length", "pieces");
 
     private final Section part;
 
@@ -37,12 +40,13 @@ final class ShapeReading {
             case "round bar" -> bar("diameter").map(s -> new RoundBar(s[0], s[1]));
             case "square bar" -> bar("side").map(s -> new SquareBar(s[0], s[1]));
             case "flat" -> flat();
+            case "stepped pin" -> stepped();
             default -> tube();
         };
     }
 
     private void undescribed() {
-        ALL.forEach(part::si); // their own faults are told all the same
+        ALL.forEach(this::look); // their own faults are told all the same
         if (!part.has("shape")) {
             part.desk()
                     .problem(
@@ -61,7 +65,7 @@ final class ShapeReading {
         List<String> wanted = SIZES.getOrDefault(shape, List.of());
         for (String key : ALL) {
             if (part.has(key) && !wanted.contains(key)) {
-                part.si(key);
+                look(key);
                 part.desk()
                         .problem(
                                 part.keyPlace(key),
@@ -77,6 +81,27 @@ final class ShapeReading {
                                 "Add it here. If it is not known, write  " + key + ": don't know");
             }
         }
+    }
+
+    private void look(String key) {
+        if (key.equals("pieces")) {
+            pieces();
+        } else {
+            part.si(key);
+        }
+    }
+
+    private Optional<PartShape> stepped() {
+        List<Optional<Piece>> pieces = pieces();
+        return pieces.isEmpty() || pieces.stream().anyMatch(Optional::isEmpty)
+                ? Optional.empty()
+                : Optional.of(new SteppedPin(pieces.stream().map(Optional::get).toList()));
+    }
+
+    private List<Optional<Piece>> pieces() {
+        return part.groups("pieces").stream()
+                .map(s -> both(s.si("diameter"), s.si("length")).map(p -> new Piece(p[0], p[1])))
+                .toList();
     }
 
     private Optional<double[]> bar(String across) {

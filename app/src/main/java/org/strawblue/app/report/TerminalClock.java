@@ -10,7 +10,7 @@ record TerminalClock(HeatClock clock, AmountWriter writer) {
 
     private static final int ROWS = 12;
     /** Steps in which a person reads a clock [s]. */
-    private static final int[] STEPS = {1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14400};
+    private static final int[] STEPS = {1, 2, 5, 10, 15, 30, 60, 120, 180, 300, 600, 900, 1800, 3600, 7200, 14400};
 
     private static final int TIME = 12;
     private static final int CELL = 18;

@@ -44,7 +44,7 @@ public record HeatRequest(
     /** Taken off so long [s] after the main spell began. */
     Course takenOffAfter(double seconds) {
         List<Spell> spells = new ArrayList<>(before);
-        spells.add(new Spell(main.setting(), seconds));
+        spells.add(main(seconds));
         spells.addAll(after);
         return new Course(shape, start, spells);
     }
@@ -52,8 +52,20 @@ public record HeatRequest(
     /** The same, left on and not taken off. */
     Course leftOn(double seconds) {
         List<Spell> spells = new ArrayList<>(before);
-        spells.add(new Spell(main.setting(), seconds));
+        spells.add(main(seconds));
         return new Course(shape, start, spells);
+    }
+
+    /** A log that is not followed to its end is cut. */
+    private Spell main(double seconds) {
+        boolean shorter = main.setting() instanceof Setting.AsLogged log
+                && seconds < log.log().duration();
+        return new Spell(
+                shorter
+                        ? new Setting.AsLogged(
+                                ((Setting.AsLogged) main.setting()).log().until(seconds))
+                        : main.setting(),
+                seconds);
     }
 
     /** When the main spell begins [s]. */

@@ -14,6 +14,7 @@ import org.strawblue.core.history.Place;
 import org.strawblue.core.history.Trace;
 import org.strawblue.core.job.Picture;
 import org.strawblue.core.oxide.ColourReading;
+import org.strawblue.core.part.PartShape;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
@@ -68,7 +69,9 @@ public final class HeatService {
 
     private boolean fast(Course course) {
         List<Finding> findings = Reduced.findings(course);
-        boolean fast = findings.stream().noneMatch(Finding.Stop.class::isInstance);
+        // the places of a stepped pin lie along it, which the fast model does not tell apart
+        boolean fast = !(course.shape() instanceof PartShape.SteppedPin)
+                && findings.stream().noneMatch(Finding.Stop.class::isInstance);
         if (fast) {
             sheet.findings(findings);
         }

@@ -1,7 +1,7 @@
 package org.strawblue.app.service;
 
 import java.util.Collection;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.strawblue.core.estimate.Estimate;
@@ -14,6 +14,7 @@ import org.strawblue.core.heat.course.CourseRun;
 import org.strawblue.core.heat.course.Setting;
 import org.strawblue.core.heat.course.Spell;
 import org.strawblue.core.history.Place;
+import org.strawblue.core.history.ThermalHistory;
 import org.strawblue.core.history.Trace;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.source.Basis;
@@ -21,10 +22,13 @@ import org.strawblue.core.watch.Goal;
 import org.strawblue.core.watch.TemperWatch;
 
 /**
- * Doubts where the fast model may not be asked: the full model run once with a flame as strong and a bath as weak as one in ten
- * is, and once the other way round.
+ * Doubts where the fast model may not be asked, or does not know the places: the full model run once with a flame as strong, a
+ * gap as narrow, an oven as hot and a bath as weak as one in ten is, and once the other way round. Where several of these act
+ * at once the interval is wider than one of 80 %.
  */
 final class PairedDoubts implements Doubts {
+
+    private static final int HALVINGS = 12;
 
     private final HeatRequest request;
     private final Optional<CourseRun> cool;
@@ -67,12 +71,46 @@ final class PairedDoubts implements Doubts {
         if (setting instanceof Setting.InBath b) {
             return new Setting.InBath(b.film(), b.strength() * factor(!hotter), b.bath());
         }
-        return setting;
+        return setting instanceof Setting.OnPlate p ? plate(p, hotter) : around(setting, hotter);
+    }
+
+    private static Setting plate(Setting.OnPlate p, boolean hotter) {
+        return new Setting.OnPlate(
+                p.plate(),
+                p.gap() * factor(Influence.CONTACT_GAP, !hotter),
+                p.emissivity(),
+                Math.min(1, p.roomShare() * factor(Influence.ROOM_SHARE, hotter)),
+                p.filmFactor(),
+                p.room(),
+                p.covered());
+    }
+
+    private static Setting around(Setting setting, boolean hotter) {
+        if (setting instanceof Setting.InOven o) {
+            double moved = o.mean() + offset(hotter);
+            return new Setting.InOven(
+                    moved, o.swing(), o.period(), o.phase(), o.film() * factor(hotter), o.emissivity());
+        }
+        if (setting instanceof Setting.InSand s) {
+            return new Setting.InSand(s.sand(), s.film() * factor(hotter));
+        }
+        return setting instanceof Setting.InLoggedOven o
+                ? new Setting.InLoggedOven(o.log(), o.film() * factor(hotter), o.emissivity())
+                : setting;
+    }
+
+    private static double offset(boolean more) {
+        Distribution d = Priors.usual().of(Influence.OVEN_OFFSET);
+        return more ? d.high() : d.low();
     }
 
     private static double factor(boolean more) {
-        Distribution film = Priors.usual().of(Influence.FILM_FACTOR);
-        return (more ? film.high() : film.low()) / film.centre();
+        return factor(Influence.FILM_FACTOR, more);
+    }
+
+    private static double factor(Influence influence, boolean more) {
+        Distribution d = Priors.usual().of(influence);
+        return (more ? d.high() : d.low()) / d.centre();
     }
 
     @Override
@@ -105,18 +143,11 @@ final class PairedDoubts implements Doubts {
                         .value());
     }
 
-    /** When the hot and the cool run are as hot as the reckoned one is at its best moment: its metal decides, not its clock. */
+    /** When the hot and the cool run have had as much of what is wanted. */
     @Override
     public Estimate moment(Goal goal, Place place, double best, double upTo) {
-        Optional<CourseRun> likely = Conduction.run(request.leftOn(upTo)).value();
-        Optional<CourseRun> slow =
-                Conduction.run(moved(request.leftOn(upTo), false)).value();
-        Optional<CourseRun> quick =
-                Conduction.run(moved(request.leftOn(upTo), true)).value();
-        double from = request.mainFrom();
-        double wanted = at(likely, place, from + best, 0);
-        double early = first(quick, place, from, wanted, upTo);
-        double late = first(slow, place, from, wanted, upTo);
+        double early = first(moved(request.leftOn(upTo), true), goal, place, upTo);
+        double late = first(moved(request.leftOn(upTo), false), goal, place, upTo);
         return Estimate.of(
                 Dimension.TIME,
                 best,
@@ -125,24 +156,49 @@ final class PairedDoubts implements Doubts {
                 bases());
     }
 
-    private static double first(Optional<CourseRun> run, Place place, double from, double wanted, double upTo) {
-        Optional<Trace> trace = run.flatMap(r -> r.history().at(place));
-        if (trace.isEmpty()) {
-            return upTo;
-        }
-        for (int i = 0; i < trace.get().size(); i++) {
-            if (trace.get().second(i) >= from && trace.get().kelvin(i) >= wanted) {
-                return trace.get().second(i) - from;
+    private double first(Course course, Goal goal, Place place, double upTo) {
+        Optional<Trace> trace = Conduction.run(course)
+                .value()
+                .flatMap(r -> r.history().at(place))
+                .map(this::read);
+        double before = 0;
+        double after = upTo;
+        for (int k = 0; k < HALVINGS && trace.isPresent(); k++) {
+            double half = (before + after) / 2;
+            if (measure(trace.get().until(half), goal, place) >= goal.best()) {
+                after = half;
+            } else {
+                before = half;
             }
         }
-        return upTo;
+        return after;
+    }
+
+    private Trace read(Trace whole) {
+        return request.mainFrom() > 0 ? whole.from(request.mainFrom()) : whole;
+    }
+
+    private double measure(Trace trace, Goal goal, Place place) {
+        return request.steel()
+                .flatMap(s -> TemperWatch.of(
+                                new ThermalHistory(Map.of(place, trace)), s, request.light(), request.chromium())
+                        .value())
+                .flatMap(w -> w.at(place))
+                .map(goal::of)
+                .orElse(0.0);
     }
 
     @Override
     public Collection<Basis> bases() {
         TreeSet<Basis> bases = new TreeSet<>();
-        List.of(Influence.FILM_FACTOR, Influence.PART_EMISSIVITY)
-                .forEach(i -> bases.add(Priors.usual().basis(i)));
+        bases.add(Priors.usual().basis(Influence.FILM_FACTOR));
+        if (request.main().setting() instanceof Setting.OnPlate) {
+            bases.add(Priors.usual().basis(Influence.CONTACT_GAP));
+            bases.add(Priors.usual().basis(Influence.ROOM_SHARE));
+        }
+        if (request.main().setting() instanceof Setting.InOven) {
+            bases.add(Priors.usual().basis(Influence.OVEN_OFFSET));
+        }
         return bases;
     }
 }

@@ -69,18 +69,23 @@ record PullAdvice(HeatRequest request, Sheet.Builder sheet, HeatHistory history,
                 .map(c -> "; its colour is then " + c.colour().name().word())
                 .orElse("");
         if (then.hardness().value().isEmpty() || late.hardness().value().isEmpty()) {
-            return Phrase.of("it gets {} hotter" + colour, Quantity.temperatureDifference(hotter));
+            return said(hotter, colour);
         }
         double softer = then.hardness().value().get().value()
                 - late.hardness().value().get().value();
         if (softer < TELLABLE) {
-            return Phrase.of(
-                    "it gets {} hotter, no softer than could be told" + colour, Quantity.temperatureDifference(hotter));
+            return said(hotter, ", no softer than could be told" + colour);
         }
         return Phrase.of(
                 "it gets {} hotter and {} softer" + colour,
                 Quantity.temperatureDifference(hotter),
                 Quantity.hardness(softer));
+    }
+
+    private static Phrase said(double hotter, String rest) {
+        return Math.round(hotter) == 0
+                ? Phrase.of("it gets no hotter by as much as a degree" + rest)
+                : Phrase.of("it gets {} hotter" + rest, Quantity.temperatureDifference(hotter));
     }
 
     private static PlaceWatch hottest(TemperWatch watch) {

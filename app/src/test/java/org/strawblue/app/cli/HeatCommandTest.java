@@ -131,6 +131,60 @@ class HeatCommandTest {
         assertThat(shell.out()).contains("its far end still rises by");
     }
 
+    /** A part that was logged at one temperature for an hour is as hard as the temper command says of that hour. */
+    @Test
+    void aLoggedHourIsAnHour(@TempDir Path folder) throws IOException {
+        Path log = folder.resolve("part.csv");
+        Files.writeString(log, "time (min);Temp [F]\n0;392\n30;392\n45;\n60;392\n");
+        double[] logged = entry(run("heat --log " + log + " --grade O1 --json").out(), "surface_hardness");
+        double[] exact = entry(
+                run("temper --grade O1 --temperature 200C --time 1h --json").out(), "hardness");
+        assertThat(logged[0]).isCloseTo(exact[0], within(0.1));
+    }
+
+    /** An oven that was logged at a steady temperature heats as one that is said to be at it. */
+    @Test
+    void aLoggedOvenHeatsAsTheOvenItIs(@TempDir Path folder) throws IOException {
+        Path log = folder.resolve("oven.csv");
+        Files.writeString(log, "time_s,temp_C\n0,250\n600,250\n1200,250\n1800,250\n");
+        double[] logged = entry(
+                run("heat --log " + log + " --log-of oven --diameter 12mm --length 60mm --json")
+                        .out(),
+                "end");
+        double[] said = entry(
+                run("heat --on kiln --at 250C --for 30min --diameter 12mm --length 60mm --json")
+                        .out(),
+                "end");
+        // a kiln's film is 8, a kitchen oven's 6 W/m²K, and its swing 5 K
+        assertThat(logged[0]).isBetween(said[0] - 30, said[0]);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "time,temp\n0,20\n",
+                "time_s,temp_C\n0,20\n10,30\n20,35\n5000,200\n5010,200\n",
+                "time_s,temp_C\n0,2000\n10,2100\n",
+                "time_h,temp_C\n0,200\n50,200\n100,200\n"
+            })
+    void aLogThatTellsTooLittleIsRefused(String text, @TempDir Path folder) throws IOException {
+        Path log = Files.writeString(folder.resolve("log.csv"), text);
+        for (String of : new String[] {"part", "oven", "plate"}) {
+            Shell shell = run("heat --log " + log + " --log-of " + of + " --diameter 12mm --length 60mm --grade O1");
+            assertThat(shell.code()).as(shell.out() + shell.err()).isEqualTo(ExitCode.REFUSED);
+        }
+    }
+
+    @Test
+    void aSteppedPinIsAskedInOneWord() {
+        Shell shell = run("heat --pieces 6x12,10x30 --on hotplate --at 290C --cover --for 10min --grade O1");
+        assertThat(shell.code()).isZero();
+        assertThat(shell.out())
+                .contains("working end")
+                .contains("thickest piece")
+                .contains("far end");
+    }
+
     @Test
     void lateIsTold() {
         String out =
@@ -165,6 +219,10 @@ class HeatCommandTest {
                 "heat",
                 "heat --diameter 12mm --on hotplate --at 290C --for 5min --emissivity 1.4",
                 "heat --diameter 12mm --on hotplate --at 290C --for 5min --emissivity 0",
+                "heat --pieces 6x12,10 --on hotplate --at 290C --for 5min",
+                "heat --pieces 6x12,10x0 --on hotplate --at 290C --for 5min",
+                "heat --log nowhere.csv --grade O1",
+                "heat --log-of oven --diameter 12mm --on oven --at 200C --for 1h",
                 "heat --diameter 12mm --on hotplate --at 290C --target turquoise --grade O1",
                 "heat --diameter 12mm --on hotplate --at 290C --target 58mm --grade O1",
                 "heat --diameter 12mm --on hotplate --at 290C --for 5min --light moonshine",

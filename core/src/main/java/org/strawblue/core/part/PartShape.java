@@ -11,6 +11,9 @@ public sealed interface PartShape {
     /** The section that governs heating and hardening through [m]: diameter, side, thickness or wall. */
     double section();
 
+    /** From end to end [m]. */
+    double length();
+
     /** A turned pin or bar. */
     record RoundBar(double diameter, double length) implements PartShape {
         public RoundBar {
@@ -105,6 +108,7 @@ public sealed interface PartShape {
             }
         }
 
+        @Override
         public double length() {
             return pieces.stream().mapToDouble(Piece::length).sum();
         }

@@ -106,11 +106,26 @@ final class PlateClock {
         step.figure("Take it off after", pull);
         step.figure("Underside by then", covered.after(window.best(), Place.UNDERSIDE));
         step.figure("Top by then", covered.after(window.best(), Place.TOP));
+        workingEnd(window);
         bareLevel();
         lasts(window);
         colours(window);
         late(window);
         pictures(window);
+    }
+
+    /** Of a stepped pin only the thickest piece lies on the plate; what the end that works has by then is another matter. */
+    private void workingEnd(PullWindow window) {
+        if (!(brief.shape() instanceof PartShape.SteppedPin pin) || pin.pieces().size() < 2) {
+            return;
+        }
+        covered.endAfter(window.best()).ifPresent(end -> {
+            step.figure("Working end by then", end);
+            step.reason(
+                    "Only the thickest piece lies on the plate: the working end takes its heat through the pin and from the"
+                            + " air under the cover, and has {} by then.",
+                    Quantity.temperature(end.value()));
+        });
     }
 
     private Estimate pull(PullWindow window) {

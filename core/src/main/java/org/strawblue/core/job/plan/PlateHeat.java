@@ -2,11 +2,13 @@ package org.strawblue.core.job.plan;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.evidence.sample.Distribution;
 import org.strawblue.core.evidence.sample.Influence;
 import org.strawblue.core.evidence.sample.Priors;
+import org.strawblue.core.heat.conduction.Conduction;
 import org.strawblue.core.heat.course.Course;
 import org.strawblue.core.heat.course.FastRun;
 import org.strawblue.core.heat.course.Reduced;
@@ -71,6 +73,23 @@ record PlateHeat(PartShape shape, double plate, boolean covered) {
         double slow = end(seconds, Pace.SLOW, place);
         double quick = end(seconds, Pace.QUICK, place);
         return Estimate.of(Dimension.TEMPERATURE, likely, Math.min(likely, slow), Math.max(likely, quick), bases());
+    }
+
+    /** The working end after a time [s] on the plate [K], by the full model, with its interval. */
+    Optional<Estimate> endAfter(double seconds) {
+        Optional<Double> likely = workingEnd(seconds, Pace.LIKELY);
+        Optional<Double> slow = workingEnd(seconds, Pace.SLOW);
+        Optional<Double> quick = workingEnd(seconds, Pace.QUICK);
+        return likely.flatMap(l -> slow.flatMap(
+                s -> quick.map(q -> Estimate.of(Dimension.TEMPERATURE, l, Math.min(l, s), Math.max(l, q), bases()))));
+    }
+
+    private Optional<Double> workingEnd(double seconds, Pace pace) {
+        Course course = new Course(shape, Practice.room(), List.of(new Spell(setting(pace), seconds)));
+        return Conduction.run(course)
+                .value()
+                .flatMap(r -> r.history().at(Place.EDGE))
+                .map(t -> t.at(seconds));
     }
 
     private double end(double seconds, Pace pace, Place place) {

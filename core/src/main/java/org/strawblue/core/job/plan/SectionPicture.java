@@ -22,7 +22,27 @@ final class SectionPicture {
         this.shape = shape;
         this.height = shape instanceof PartShape.Tube tube ? tube.outside() : shape.section();
         for (int i = 0; i < SLICES; i++) {
-            slice(height * i / SLICES, height * (i + 1) / SLICES);
+            double low = height * i / SLICES;
+            double high = height * (i + 1) / SLICES;
+            if (shape instanceof PartShape.SteppedPin pin) {
+                along(pin, low, high);
+            } else {
+                slice(low, high);
+            }
+        }
+    }
+
+    /** A stepped pin is cut along its axis. */
+    private void along(PartShape.SteppedPin pin, double low, double high) {
+        double from = 0;
+        for (PartShape.SteppedPin.Piece piece : pin.pieces()) {
+            double to = from + piece.length();
+            double bottom = Math.max(low, (height - piece.diameter()) / 2);
+            double top = Math.min(high, (height + piece.diameter()) / 2);
+            if (top > bottom) {
+                add(from, to, from, to, bottom, top);
+            }
+            from = to;
         }
     }
 
