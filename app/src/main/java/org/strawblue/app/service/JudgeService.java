@@ -160,15 +160,21 @@ public final class JudgeService {
         sheet.add(new Entry.Given("within", "Chance it is as wanted", Quantity.fraction(advice.within())));
         sheet.add(new Entry.Given("soft", "Chance it is too soft", Quantity.fraction(advice.soft())));
         sheet.add(new Entry.Given("hard", "Chance it is too hard", Quantity.fraction(advice.hard())));
-        for (Advice.Option option : advice.options()) {
+        advice.options().forEach(o -> option(sheet, o));
+    }
+
+    private static void option(Sheet.Builder sheet, Advice.Option option) {
+        String key = option.deed().name().toLowerCase(java.util.Locale.ROOT);
+        String label = switch (option.deed()) {
+            case ACCEPT -> "Expected cost of taking it";
+            case TEMPER_AGAIN -> "of tempering it again";
+            case HARDEN_AGAIN -> "of hardening it again";
+            case LOOK_FIRST -> "of a look";
+        };
+        sheet.add(new Entry.Given("loss_" + key, label, Quantity.number(option.loss())));
+        if (option.temper().isPresent()) {
             sheet.add(new Entry.Given(
-                    "loss_" + option.deed().name().toLowerCase(java.util.Locale.ROOT),
-                    "Expected cost: "
-                            + option.deed()
-                                    .name()
-                                    .toLowerCase(java.util.Locale.ROOT)
-                                    .replace('_', ' '),
-                    Quantity.number(option.loss())));
+                    "within_" + key, "As wanted after a second temper", Quantity.fraction(option.within())));
         }
     }
 

@@ -82,25 +82,25 @@ public final class LearnService {
     }
 
     private void figures(String key, OvenLog log) {
-        log.set().ifPresent(s -> sheet.add(new Entry.Given("set" + key, "Set to", Quantity.temperature(s))));
-        sheet.add("mean" + key, "True mean", log.mean());
-        log.offset().ifPresent(o -> sheet.add("offset" + key, "True mean less setting", o));
+        log.set().ifPresent(s -> sheet.add(new Entry.Given("set" + key, "It was set to", Quantity.temperature(s))));
+        sheet.add("mean" + key, "It had, in the mean", log.mean());
+        log.set()
+                .ifPresent(s ->
+                        log.settingFor(s).ifPresent(e -> sheet.add("setting" + key, "To have what was set, set", e)));
+        log.offset().ifPresent(o -> sheet.add("offset" + key, "Offset: mean less setting", o));
         sheet.add("swing" + key, "Swing to either side", log.swing());
         log.period().ifPresent(p -> sheet.add("period" + key, "Time of one swing", p));
         sheet.add(new Entry.Given("swings" + key, "Whole swings seen", Quantity.number(log.swings())));
-        log.set()
-                .ifPresent(s -> log.settingFor(s)
-                        .ifPresent(e -> sheet.add("setting" + key, "For a true mean as set, set it to", e)));
     }
 
     private void cost(String key, OvenLog log, Tempered temper) {
         Answer<OvenCost> answer = OvenCost.of(log, temper.steel(), temper.seconds());
-        sheet.add(new Entry.Given("time" + key, "A temper of", Quantity.time(temper.seconds())));
+        sheet.add(new Entry.Given("time" + key, "Of a temper of", Quantity.time(temper.seconds())));
         answer.value().ifPresent(cost -> {
-            cost.asSet().ifPresent(e -> sheet.add("as_set" + key, "Hardness were it as set", e));
-            sheet.add("as_is" + key, "Hardness as it is", cost.asIs());
-            cost.byOffset().ifPresent(e -> sheet.add("by_offset" + key, "By the offset", e));
-            cost.bySwing().ifPresent(e -> sheet.add("by_swing" + key, "By the swing, at most", e));
+            cost.asSet().ifPresent(e -> sheet.add("as_set" + key, "hardness, were it as set", e));
+            sheet.add("as_is" + key, "hardness, as it is", cost.asIs());
+            cost.byOffset().ifPresent(e -> sheet.add("by_offset" + key, "the offset changes it by", e));
+            cost.bySwing().ifPresent(e -> sheet.add("by_swing" + key, "the swing, at most, by", e));
         });
         sheet.findings(answer.findings());
     }
@@ -136,7 +136,14 @@ public final class LearnService {
             return;
         }
         Map<Influence, Told> told = JobTells.of(judged.ensemble(), judged.weights(), name);
-        told.forEach((influence, t) -> thing(influence, log, oven).ifPresent(d -> keep(new Subject(influence, d), t)));
+        told.forEach((influence, t) -> thing(influence, log, oven).ifPresent(d -> {
+            Subject subject = new Subject(influence, d);
+            sheet.add(
+                    "told" + key + "_" + influence.key(),
+                    "tells of " + property(subject),
+                    ShopKnowledge.told(influence, t));
+            keep(subject, t);
+        }));
         if (told.isEmpty()) {
             sheet.findings(List.of(new Finding.Note(
                     Phrase.of(plain(name) + " tells nothing of the shop's things that was not believed before."),
@@ -169,17 +176,23 @@ public final class LearnService {
         return things;
     }
 
+    /** "the oven's offset". */
+    private static String property(Subject subject) {
+        String what = subject.influence().key().replace('-', ' ');
+        String kind = ShopKnowledge.thing(subject.influence()).orElse("");
+        String bare = what.startsWith(kind + " ") ? what.substring(kind.length() + 1) : what;
+        return subject.device() + ": " + bare;
+    }
+
     /** What was told, then what is believed now of everything that was learned of. */
     public Lesson lesson() {
         for (Subject subject : touched) {
-            knowledge.next(subject).ifPresent(e -> {
-                int jobs = knowledge.of(subject).map(l -> l.jobs()).orElse(0);
-                String words = subject.influence().key().replace('-', ' ');
-                sheet.add(
-                        "next_" + subject.device().replace(' ', '_') + "_"
-                                + subject.influence().key(),
-                        "Next time, " + subject.device() + ": " + words + " (from " + jobs + ")",
-                        e);
+            knowledge.next(subject).ifPresent(next -> {
+                int logs = knowledge.of(subject).map(l -> l.jobs()).orElse(0);
+                String key = subject.device().replace(' ', '_') + "_"
+                        + subject.influence().key();
+                sheet.add("usual_" + key, "Usual of " + property(subject), ShopKnowledge.usual(subject.influence()));
+                sheet.add("next_" + key, "Next time, by " + (logs == 1 ? "1 log" : logs + " logs"), next);
             });
         }
         return new Lesson(sheet.build(), knowledge);

@@ -35,9 +35,10 @@ public record Advice(
     /**
      * One thing to do and what it is expected to cost.
      *
+     * @param within chance that the part then is as wanted [1]
      * @param temper the second temper, where that is what is to be done
      */
-    public record Option(Deed deed, double loss, Optional<Temper> temper) {}
+    public record Option(Deed deed, double loss, double within, Optional<Temper> temper) {}
 
     public Advice {
         options = List.copyOf(options);

@@ -15,6 +15,7 @@ import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.quantity.Quantity;
+import org.strawblue.core.quantity.Units;
 import org.strawblue.core.steel.Steel;
 import org.strawblue.core.steel.Temper;
 import org.strawblue.core.steel.Tempering;
@@ -22,6 +23,8 @@ import org.strawblue.core.steel.Tempering;
 /**
  * Weighs what could be done by its expected loss: Σ P(hardness) × cost of it, plus the cost of the work. No verdict where the
  * hardness is too uncertain for one, or where what was seen conflicts.
+ *
+ * <p>A second temper that leaves the part too hard is not lost: part of such parts are noticed by a file and tempered once more.
  */
 public final class Adviser {
 
@@ -57,15 +60,17 @@ public final class Adviser {
         // two deeds that differ by less than a look there and back are told apart by a look
         boolean close = options.get(1).loss() - options.get(0).loss() < 2 * costs.look() && look.isPresent();
         Deed deed = refusals.isEmpty() && !close ? options.get(0).deed() : Deed.LOOK_FIRST;
-        return new Advice(deed, soft(), chance(wanted.low(), wanted.high(), 0), hard(), options, look, refusals);
+        return new Advice(deed, soft(), within(hrc), hard(), options, look, refusals);
     }
 
     /** What could be done, the cheapest first. */
     private List<Option> options() {
         List<Option> options = new ArrayList<>();
-        options.add(new Option(Deed.ACCEPT, used(0), Optional.empty()));
+        double used = costs.soft() * soft() + costs.hard() * hard();
+        options.add(new Option(Deed.ACCEPT, used, within(hrc), Optional.empty()));
         temperAgain().ifPresent(options::add);
-        options.add(new Option(Deed.HARDEN_AGAIN, costs.hardenAgain() + again(), Optional.empty()));
+        options.add(new Option(
+                Deed.HARDEN_AGAIN, costs.hardenAgain() + again(), Costs.ALL.number("good-again"), Optional.empty()));
         options.sort(Comparator.comparingDouble(Option::loss));
         return options;
     }
@@ -86,27 +91,26 @@ public final class Adviser {
     }
 
     private double soft() {
-        return chance(Double.NEGATIVE_INFINITY, wanted.low(), 0);
+        return chance(hrc, Double.NEGATIVE_INFINITY, wanted.low());
     }
 
     private double hard() {
-        return chance(wanted.high(), Double.POSITIVE_INFINITY, 0);
+        return chance(hrc, wanted.high(), Double.POSITIVE_INFINITY);
     }
 
-    /** Expected cost of putting it to use, softened by so many HRC first. */
-    private double used(double softened) {
-        return costs.soft() * chance(Double.NEGATIVE_INFINITY, wanted.low(), softened)
-                + costs.hard() * chance(wanted.high(), Double.POSITIVE_INFINITY, softened);
+    private double within(double[] hardness) {
+        return chance(hardness, wanted.low(), wanted.high());
     }
 
-    private double chance(double from, double to, double softened) {
+    private double chance(double[] hardness, double from, double to) {
         double sum = 0;
         double all = 0;
-        for (int i = 0; i < hrc.length; i++) {
-            if (!Double.isNaN(hrc[i])) {
-                double h = hrc[i] - softened;
+        for (int i = 0; i < hardness.length; i++) {
+            if (!Double.isNaN(hardness[i])) {
                 all += judged.weights().of(i);
-                sum += h >= from && h < to ? judged.weights().of(i) : 0;
+                sum += hardness[i] >= from && hardness[i] < to
+                        ? judged.weights().of(i)
+                        : 0;
             }
         }
         return all > 0 ? sum / all : 0;
@@ -116,37 +120,41 @@ public final class Adviser {
         return (1 - Costs.ALL.number("good-again")) * costs.soft() * Costs.ALL.number("soft-again");
     }
 
-    /** The second temper with the least expected loss: what it softens is read off the steel's own law. */
+    /** The second temper with the least expected loss; absent where the steel's law tells of none. */
     private Optional<Option> temperAgain() {
         double peak = judged.peak().value();
-        double first = judged.hold().value();
-        double seconds = Costs.ALL.si("temper-time", Dimension.TIME);
-        Optional<Double> now =
-                law(List.of(new Temper(peak, Math.max(first, Tempering.times().low()))));
-        if (now.isEmpty()) {
-            return Optional.empty();
-        }
         double step = Costs.ALL.si("temper-step", Dimension.TEMPERATURE_DIFFERENCE);
-        double most = Costs.ALL.si("temper-most", Dimension.TEMPERATURE_DIFFERENCE);
-        double below = Costs.ALL.si("temper-below", Dimension.TEMPERATURE_DIFFERENCE);
+        double lowest = peak - Costs.ALL.si("temper-below", Dimension.TEMPERATURE_DIFFERENCE);
+        double highest = peak + Costs.ALL.si("temper-most", Dimension.TEMPERATURE_DIFFERENCE);
+        SecondTemper second = new SecondTemper(judged);
         Option best = null;
-        for (double up = -below; up <= most; up += step) {
-            Temper temper = new Temper(peak + up, seconds);
-            Optional<Double> then = law(List.of(
-                    new Temper(peak, Math.max(first, Tempering.times().low())), temper));
-            if (then.isEmpty() || now.get() - then.get() < 0) {
+        // round figures: what an oven can be set to
+        for (double kelvin = round(lowest, step); kelvin <= highest; kelvin += step) {
+            Temper temper = new Temper(kelvin, Costs.ALL.si("temper-time", Dimension.TIME));
+            if (Tempering.hardness(steel, List.of(temper)).value().isEmpty()) {
                 continue;
             }
-            double loss = costs.temperAgain() + used(now.get() - then.get());
-            if (best == null || loss < best.loss() - 1e-9) {
-                best = new Option(Deed.TEMPER_AGAIN, loss, Optional.of(temper));
+            Option option = tempered(second.hardness(temper), temper);
+            if (best == null || option.loss() < best.loss() - 1e-9) {
+                best = option;
             }
         }
         return Optional.ofNullable(best);
     }
 
-    private Optional<Double> law(List<Temper> tempers) {
-        return Tempering.hardness(steel, tempers).value().map(Estimate::value);
+    private static double round(double kelvin, double step) {
+        double zero = Units.of(Dimension.TEMPERATURE, "°C").toSi(0);
+        return zero + step * Math.ceil((kelvin - zero) / step);
+    }
+
+    private Option tempered(double[] then, Temper temper) {
+        double noticed = Costs.ALL.number("hard-noticed");
+        double stillHard =
+                noticed * Math.min(costs.hard(), costs.look() + costs.temperAgain()) + (1 - noticed) * costs.hard();
+        double loss = costs.temperAgain()
+                + costs.soft() * chance(then, Double.NEGATIVE_INFINITY, wanted.low())
+                + stillHard * chance(then, wanted.high(), Double.POSITIVE_INFINITY);
+        return new Option(Deed.TEMPER_AGAIN, loss, within(then), Optional.of(temper));
     }
 
     private static Finding tooWide(Estimate told, double most, boolean look) {

@@ -61,30 +61,28 @@ final class Clues {
             return Optional.of(file(o));
         }
         if (seen instanceof Observation.Indent o) {
-            return Optional.of(new Measured(indentHrc(o), (e, i) -> hrc(e, o.state(), i), indentSpread(o)));
+            return Optional.of(new Measured(indentHrc(o), (e, i) -> hrc(e, o.seen(), o.state(), i), indentSpread(o)));
         }
         if (seen instanceof Observation.Tester o) {
-            return Optional.of(new Measured(o.reading(), (e, i) -> hrc(e, o.state(), i), Looks.hrc("tester-spread")));
+            return Optional.of(
+                    new Measured(o.reading(), (e, i) -> hrc(e, o.seen(), o.state(), i), Looks.hrc("tester-spread")));
         }
         return seen instanceof Observation.SnappedCoupon o ? Optional.of(snapped(o)) : Optional.empty();
     }
 
     /** Temperature of the place when it was looked at, or the highest it ever had. */
     private static double kelvin(Ensemble ensemble, Seen seen, int draw) {
-        Place place = place(seen);
+        Place place = seen.place();
         return seen.seconds().isPresent()
                 ? ensemble.kelvin(place, Math.min(seen.seconds().getAsDouble(), ensemble.duration()), draw)
                 : ensemble.peak(place, draw);
     }
 
-    private static Place place(Seen seen) {
-        return seen.place() == Place.UNDERSIDE || seen.place() == Place.CORE ? seen.place() : Place.TOP;
-    }
-
-    private static double hrc(Ensemble ensemble, State state, int draw) {
+    /** Hardness of the place when the heat was over, or before it began. */
+    private static double hrc(Ensemble ensemble, Seen seen, State state, int draw) {
         return state == State.QUENCHED
                 ? ensemble.asQuenched(draw)
-                : ensemble.hardness(Place.TOP, ensemble.duration(), draw);
+                : ensemble.hardness(seen.place(), ensemble.duration(), draw);
     }
 
     /** P(dry) = Φ((r − 8 − T)/s), P(slick) = Φ((T − r − 4)/s), s = √((0.0058 r)² + 3²), r and T in degrees. */
@@ -136,7 +134,7 @@ final class Clues {
                 (e, i) -> {
                     double seconds = Math.min(o.seen().seconds().orElse(e.duration()), e.duration());
                     double rate = Math.exp(slope * e.influence(Influence.COLOUR_BIAS, i));
-                    double film = Math.log(e.film(place(o.seen()), seconds, i, rate));
+                    double film = Math.log(e.film(o.seen().place(), seconds, i, rate));
                     double thinner = Normal.below((low - film) / edge);
                     double thicker = Normal.below((film - high) / edge);
                     return new double[] {thinner, Math.max(0, 1 - thinner - thicker), thicker};
@@ -176,7 +174,7 @@ final class Clues {
         double barely = Looks.hrc("file-barely");
         return new Choice(
                 (e, i) -> {
-                    double over = hrc(e, o.state(), i) - o.level();
+                    double over = hrc(e, o.seen(), o.state(), i) - o.level();
                     double skates = Normal.below((over - barely) / spread);
                     double bites = Normal.below((-barely - over) / spread);
                     return new double[] {bites, Math.max(0, 1 - skates - bites), skates};

@@ -111,6 +111,27 @@ public record ShopKnowledge(SortedMap<Subject, Learned> all) {
         });
     }
 
+    /** What is usual of an influence in small shops, as a number to be told. */
+    public static Estimate usual(Influence influence) {
+        Distribution d = Priors.usual().of(influence);
+        return Estimate.of(
+                dimension(influence),
+                d.centre(),
+                d.low(),
+                d.high(),
+                Priors.usual().basis(influence));
+    }
+
+    /** What one job or log told, as a number to be told. */
+    public static Estimate told(Influence influence, Told told) {
+        return Estimate.of(
+                dimension(influence),
+                told.value(),
+                told.low(),
+                told.high(),
+                new Basis("what " + told.from() + " tells", "shop-knowledge", Standing.FITTED));
+    }
+
     private static Basis basis(Learned learned) {
         Subject subject = learned.subject();
         String jobs = learned.jobs() == 1 ? "1 log" : learned.jobs() + " logs";

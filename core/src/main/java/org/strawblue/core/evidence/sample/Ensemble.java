@@ -2,9 +2,6 @@ package org.strawblue.core.evidence.sample;
 
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.EnumMap;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -30,8 +27,7 @@ import org.strawblue.core.steel.Tempering;
  * error is one of the influences. Evidence weighs them by the logarithm of its likelihood, history by history; what is asked
  * without weights is the belief before evidence.
  *
- * <p>The same seed gives the same histories. Histories are kept as single-precision numbers: 0.00003 K at 500 K. Edge and
- * surface are taken as the top.
+ * <p>The same seed gives the same histories. Histories are kept as single-precision numbers: 0.00003 K at 500 K.
  */
 public final class Ensemble {
 
@@ -45,7 +41,7 @@ public final class Ensemble {
     private final double[] moments;
     private final GrowthLaw growth = GrowthLaws.central();
     private final HollomonJaffe exchange;
-    private final Map<Place, Strand> strands = new EnumMap<>(Place.class);
+    private final Strands strands;
     private final Optional<TemperedBatch> batch;
 
     private Ensemble(Course course, Optional<Steel> steel, Priors priors, Scores scores, long seed, double[] moments) {
@@ -56,9 +52,7 @@ public final class Ensemble {
         this.scores = scores;
         this.moments = moments;
         this.exchange = steel.flatMap(TemperedBatch::exchange).orElse(NO_STEEL);
-        for (Place place : Set.of(Place.UNDERSIDE, Place.TOP, Place.CORE)) {
-            strands.put(place, new Strand(moments, scores.size()));
-        }
+        this.strands = new Strands(moments, scores.size(), growth, exchange);
         IntStream.range(0, scores.size()).parallel().forEach(this::run);
         this.batch = steel.flatMap(s -> TemperedBatch.of(s, typicalHold()));
     }
@@ -79,16 +73,7 @@ public final class Ensemble {
         double level = 1 + influence(Influence.FAST_LEVEL, draw) * Reduced.levelError();
         Course drawn = new Conditions(priors, scores.z()[draw]).of(course);
         FastRun run = new Reduced(Math.exp(time)).run(drawn, moments);
-        strands.forEach((place, strand) -> strand.keep(draw, risen(run.at(place), level), growth, exchange));
-    }
-
-    private double[] risen(double[] kelvin, double level) {
-        double start = course.start();
-        double[] risen = new double[kelvin.length];
-        for (int i = 0; i < risen.length; i++) {
-            risen[i] = start + (kelvin[i] - start) * level;
-        }
-        return risen;
+        strands.keep(draw, run, course.start(), level);
     }
 
     /** Number of histories. */
@@ -121,17 +106,17 @@ public final class Ensemble {
 
     /** Temperature [K] of a place after a time [s] from the start of the course. */
     public double kelvin(Place place, double seconds, int draw) {
-        return strand(place).kelvin(draw, seconds);
+        return strands.of(place).kelvin(draw, seconds);
     }
 
     /** Highest temperature [K] of a place. */
     public double peak(Place place, int draw) {
-        return strand(place).peak(draw);
+        return strands.of(place).peak(draw);
     }
 
     /** Time [s] at the peak that tempers as much as the whole history; 0 where it never got warm. */
     public double seconds(Place place, int draw) {
-        Strand strand = strand(place);
+        Strand strand = strands.of(place);
         return exchange.seconds(strand.tempered(draw, duration()), strand.peak(draw));
     }
 
@@ -142,7 +127,7 @@ public final class Ensemble {
 
     /** The same had it grown so many times as fast [1]. */
     public double film(Place place, double seconds, int draw, double rate) {
-        double grown = strand(place).grown(draw, seconds) * influence(Influence.FILM_RATE, draw) * rate;
+        double grown = strands.of(place).grown(draw, seconds) * influence(Influence.FILM_RATE, draw) * rate;
         return growth.thickness(FilmGrowth.airFormed(), grown);
     }
 
@@ -162,20 +147,23 @@ public final class Ensemble {
      * law answers.
      */
     public double hardness(Place place, double seconds, int draw) {
-        if (batch.isEmpty() || seconds < Tempering.times().low()) {
-            return Double.NaN;
-        }
-        return batch.get()
-                .hardness(
-                        strand(place).tempered(draw, seconds),
-                        influence(Influence.STEEL_BATCH, draw),
-                        influence(Influence.TEMPERING_LAW, draw),
-                        influence(Influence.AS_QUENCHED, draw));
+        return seconds < Tempering.times().low()
+                ? Double.NaN
+                : hardness(strands.of(place).tempered(draw, seconds), draw);
     }
 
-    private Strand strand(Place place) {
-        Strand kept = strands.get(place);
-        return kept == null ? Objects.requireNonNull(strands.get(Place.TOP)) : kept;
+    /** The same after the whole course and one more temper at [K] for [s]. */
+    public double hardnessAgain(Place place, double kelvin, double seconds, int draw) {
+        return hardness(exchange.after(strands.of(place).tempered(draw, duration()), kelvin, seconds), draw);
+    }
+
+    private double hardness(double tempered, int draw) {
+        return batch.map(b -> b.hardness(
+                        tempered,
+                        influence(Influence.STEEL_BATCH, draw),
+                        influence(Influence.TEMPERING_LAW, draw),
+                        influence(Influence.AS_QUENCHED, draw)))
+                .orElse(Double.NaN);
     }
 
     private double typicalHold() {

@@ -26,6 +26,15 @@ final class Strand {
         this.peak = new float[histories];
     }
 
+    /** Temperatures [K] of one history at every moment. */
+    double[] temperatures(int draw) {
+        double[] all = new double[seconds.length];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = kelvin[draw * all.length + i];
+        }
+        return all;
+    }
+
     /** Keeps one history. */
     void keep(int draw, double[] temperatures, GrowthLaw law, HollomonJaffe exchange) {
         int at = draw * seconds.length;

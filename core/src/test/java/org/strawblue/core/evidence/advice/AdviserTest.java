@@ -17,11 +17,13 @@ import org.strawblue.core.evidence.sample.Priors;
 import org.strawblue.core.heat.course.Course;
 import org.strawblue.core.heat.course.Setting;
 import org.strawblue.core.heat.course.Spell;
+import org.strawblue.core.history.Place;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.pyrometry.Thermocouple;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.steel.Steel;
+import org.strawblue.core.steel.Temper;
 
 class AdviserTest {
 
@@ -91,5 +93,50 @@ class AdviserTest {
         Band band = new Band(Dimension.HARDNESS, 61, 63);
         assertThat(Adviser.of(judged, O1, band, gentle, List.of()).orElseThrow().deed())
                 .isEqualTo(Advice.Deed.ACCEPT);
+    }
+
+    /** Four in five too hard is not put to use: tempering once more is cheap, a chipped edge is not (common practice). */
+    @Test
+    void fourInFiveTooHardIsTemperedAgain() {
+        Judgement judged = hour(200);
+        double[] hrc = judged.ensemble()
+                .values(i ->
+                        judged.ensemble().hardness(Place.TOP, judged.ensemble().duration(), i));
+        double top = judged.weights().quantiles(hrc, 0.2)[0];
+        Advice advice = advice(judged, top - 3, top);
+        assertThat(advice.hard()).isBetween(0.75, 0.85);
+        Advice.Option best = advice.options().get(0);
+        assertThat(best.deed()).isEqualTo(Advice.Deed.TEMPER_AGAIN);
+        assertThat(best.within()).isGreaterThan(advice.within() + 0.3);
+    }
+
+    /** The same thermometer reading: by an oven whose ways are known the second temper hits better than by a heat of no known source. */
+    @Test
+    void aSecondTemperCarriesTheErrorOfItsOwnHeat() {
+        Judgement oven = hour(180);
+        Observation probe = new Observation.PartReads(453.15, new Thermocouple("K", 2), Seen.SOME_TIME);
+        Judgement anyhow =
+                Judge.of(Situation.unknownHeat(java.util.OptionalDouble.of(5400), Optional.of(O1)), List.of(probe));
+        assertThat(again(oven).within()).isGreaterThan(again(anyhow).within() + 0.02);
+        assertThat(again(oven).loss()).isLessThan(again(anyhow).loss());
+    }
+
+    private static Advice.Option again(Judgement judged) {
+        return advice(judged, 54, 57).options().stream()
+                .filter(o -> o.deed() == Advice.Deed.TEMPER_AGAIN)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Heat that has been had is had: a second temper cooler than the first leaves every history as hard as it was. */
+    @Test
+    void aCoolerSecondTemperHardlySoftens() {
+        Judgement judged = hour(250);
+        double[] after = new SecondTemper(judged).hardness(new Temper(453.15, 3600));
+        double end = judged.ensemble().duration();
+        for (int i = 0; i < after.length; i++) {
+            double before = judged.ensemble().hardness(Place.TOP, end, i);
+            assertThat(after[i]).isBetween(before - 0.1, before + 1e-9);
+        }
     }
 }

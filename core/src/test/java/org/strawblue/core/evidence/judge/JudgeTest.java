@@ -102,6 +102,24 @@ class JudgeTest {
         assertThat(again.findings()).isNotEmpty();
     }
 
+    /**
+     * On a plate the underside is the hottest place, the edge comes next, the top last: a crayon that is dry below tells of a cooler
+     * part than one that is dry on top.
+     */
+    @Test
+    void wherePartsAreLookedAtCounts() {
+        double under = dryAt(Place.UNDERSIDE);
+        double edge = dryAt(Place.EDGE);
+        double top = dryAt(Place.TOP);
+        assertThat(under).isLessThan(edge);
+        assertThat(edge).isLessThan(top);
+    }
+
+    private static double dryAt(Place place) {
+        Observation dry = new Observation.Crayon(232 + ZERO, Melt.DRY, Seen.at(place, 240));
+        return Judge.of(bar(), List.of(dry)).peak().value();
+    }
+
     @Test
     void aLookThatCannotBeIsToldAndWidensTheAnswer() {
         List<Observation> looks = new ArrayList<>(five());

@@ -271,4 +271,37 @@ class EnsembleTest {
                         .size())
                 .isEqualTo(30);
     }
+
+    /** The edge lies between underside and top, at another height in each history; the surface is the top. */
+    @Test
+    void theEdgeLiesBetweenUndersideAndTop() {
+        Ensemble pin = pin(400, 5);
+        double[] heights = new double[400];
+        for (int i = 0; i < 400; i++) {
+            double under = pin.kelvin(Place.UNDERSIDE, 300, i);
+            double top = pin.kelvin(Place.TOP, 300, i);
+            heights[i] = (pin.kelvin(Place.EDGE, 300, i) - under) / (top - under);
+            assertThat(pin.peak(Place.SURFACE, i)).isEqualTo(pin.peak(Place.TOP, i));
+        }
+        Arrays.sort(heights);
+        for (int i = 0; i < 400; i++) {
+            assertThat(heights[i]).isCloseTo((i + 0.5) / 400, within(0.02));
+        }
+    }
+
+    /** A second hour at the same heat counts as two hours at it (definition of the exchange of time for temperature). */
+    @Test
+    void oneMoreTemperAddsToWhatWasHad() {
+        Ensemble held = Ensemble.draw(held(500, 3600), O1, Priors.usual(), 50, 6);
+        Ensemble twice = Ensemble.draw(held(500, 7200), O1, Priors.usual(), 50, 6);
+        for (int i = 0; i < 50; i++) {
+            double again = held.hardnessAgain(Place.TOP, held.peak(Place.TOP, i), 3600, i);
+            assertThat(again).isCloseTo(twice.hardness(Place.TOP, 7200, i), within(0.1));
+        }
+    }
+
+    private static Course held(double kelvin, double seconds) {
+        Setting as = new Setting.AsLogged(Trace.hold(kelvin, seconds));
+        return new Course(new PartShape.RoundBar(0.01, 0.05), ROOM, List.of(new Spell(as, seconds)));
+    }
 }
