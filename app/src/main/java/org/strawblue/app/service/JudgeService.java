@@ -166,15 +166,14 @@ public final class JudgeService {
     private static void option(Sheet.Builder sheet, Advice.Option option) {
         String key = option.deed().name().toLowerCase(java.util.Locale.ROOT);
         String label = switch (option.deed()) {
-            case ACCEPT -> "Expected cost of taking it";
-            case TEMPER_AGAIN -> "of tempering it again";
-            case HARDEN_AGAIN -> "of hardening it again";
-            case LOOK_FIRST -> "of a look";
+            case ACCEPT -> "Expected cost: taking it";
+            case TEMPER_AGAIN -> "Expected cost: tempering again";
+            case HARDEN_AGAIN -> "Expected cost: hardening again";
+            case LOOK_FIRST -> "Expected cost: looking";
         };
         sheet.add(new Entry.Given("loss_" + key, label, Quantity.number(option.loss())));
         if (option.temper().isPresent()) {
-            sheet.add(new Entry.Given(
-                    "within_" + key, "As wanted after a second temper", Quantity.fraction(option.within())));
+            sheet.add(new Entry.Given("within_" + key, "then as wanted", Quantity.fraction(option.within())));
         }
     }
 

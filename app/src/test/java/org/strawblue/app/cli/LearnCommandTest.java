@@ -108,6 +108,23 @@ class LearnCommandTest {
         return new double[] {Double.parseDouble(peak.group(1)), Double.parseDouble(peak.group(2))};
     }
 
+    /** Crayons of a kit 40 °C off beside a thermocouple: the contradiction is told, and such a heat teaches nothing. */
+    @Test
+    void aWrongKitIsToldAndTeachesNothing() throws IOException {
+        Path log = folder.resolve("wrong-kit.yaml");
+        Files.writeString(log, Files.readString(Path.of(JOBS.get(0))).replaceAll("(?s)observations:.*", """
+                observations:
+                  - {crayon: 204 C, result: slick, at: 115 min}
+                  - {crayon: 212 C, result: barely, at: 115 min}
+                  - {crayon: 226 C, result: dry, at: 115 min}
+                  - {thermocouple: 258 C, of: part, at: 115 min}
+                """));
+        Shell shell = learn(log.toString(), "--state", state());
+        assertThat(shell.code()).as(shell.err()).isZero();
+        assertThat(shell.out().replaceAll("\\s+", " ")).contains("contradicts itself", "nothing is learned from it");
+        assertThat(Files.readString(Path.of(state()))).contains("learned: []");
+    }
+
     @Test
     void aSecondOvenIsAnother() throws IOException {
         learn(OVEN, "--state", state());

@@ -42,6 +42,23 @@ class HierarchyTest {
         assertThat(own.quantile(0.5)).isCloseTo(own.middle(), within(1e-6));
     }
 
+    /**
+     * Coaching in eight schools (Rubin 1981, as in Gelman and others, Bayesian Data Analysis, section 5.5): taken to be all alike and with
+     * nothing believed before, the pooled effect is 7.7 with a standard error of 4.1.
+     */
+    @Test
+    void eightSchoolsPoolAsPrinted() {
+        double[] effect = {28, 8, -3, 7, -1, 1, 18, 12};
+        double[] error = {15, 10, 16, 11, 9, 11, 10, 18};
+        List<Hierarchy.Bell> told = new ArrayList<>();
+        for (int j = 0; j < effect.length; j++) {
+            told.add(new Hierarchy.Bell(effect[j], error[j]));
+        }
+        Mixture pooled = new Hierarchy(0, 1e6, 1e-9, 0).own(told);
+        assertThat(pooled.middle()).isCloseTo(7.7, within(0.05));
+        assertThat(pooled.spread()).isCloseTo(4.1, within(0.05));
+    }
+
     /** The same sum, taken over μ and τ by a million draws from what is believed before. */
     @Test
     void agreesWithDrawsWeighedOneByOne() {
