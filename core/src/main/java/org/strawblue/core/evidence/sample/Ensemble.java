@@ -133,7 +133,7 @@ public final class Ensemble {
 
     /** Hollomon–Jaffe parameter [K] of a place after a time [s]. */
     public double tempered(Place place, double seconds, int draw) {
-        return strand(place).tempered(draw, seconds);
+        return strands.of(place).tempered(draw, seconds);
     }
 
     /** Hardness as quenched [HRC]; NaN where nothing is known of it. */
