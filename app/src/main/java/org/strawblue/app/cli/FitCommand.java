@@ -10,6 +10,7 @@ import org.strawblue.core.job.UnitSystem;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Hole and shaft: limits, play, what to make to a part that is there; a chain of sizes. */
@@ -31,6 +32,8 @@ import picocli.CommandLine.Option;
             "  strawblue fit --size 8mm --fit sliding --hole 8.011mm --hole-by \"bore gauge\"",
             "      the shaft for a hole that is there",
             "  strawblue fit --hole \"8.011 ±0.004 mm\" --shaft 7.992mm --at 60C --shaft-metal brass",
+            "  strawblue fit --size 8mm --fit H7/g6 --grade O1 --hardened shaft --grew \"12.000 to 12.014 mm\"",
+            "      what to make before hardening, going by an earlier part too",
             "  strawblue fit --chain \"12 ±0.05 mm - 8 +0/-0.1 mm - 3.8 ±0.02 mm\" --at-least 0.05mm"
         })
 final class FitCommand extends Answering {
@@ -71,6 +74,9 @@ final class FitCommand extends Answering {
     @Option(names = "--at", paramLabel = "T", description = "The temperature the pair works at.")
     private @Nullable String at;
 
+    @Mixin
+    private HardenedOptions hardened;
+
     @Option(
             names = "--chain",
             paramLabel = "SIZES",
@@ -96,6 +102,7 @@ final class FitCommand extends Answering {
         FitQuestion asked = new FitQuestion(question, size, fit);
         asked.measured(hole, holeBy, shaft, shaftBy);
         asked.warm(holeMetal, shaftMetal, at);
+        asked.hardened(hardened);
         return question.answer(() -> FitService.fit(asked.asked(question.units() == UnitSystem.INCH)));
     }
 

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import org.strawblue.app.input.QuantityReader;
 import org.strawblue.app.input.Size;
 import org.strawblue.app.service.FitService;
+import org.strawblue.app.service.HardenedFit;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.fit.Expansion;
 import org.strawblue.core.fit.Fits;
@@ -33,6 +34,7 @@ final class FitQuestion {
     private Expansion holeMetal = metal("steel");
     private Expansion shaftMetal = metal("steel");
     private OptionalDouble kelvin = OptionalDouble.empty();
+    private Optional<HardenedFit> hardened = Optional.empty();
 
     FitQuestion(Question question, @Nullable String size, @Nullable String fit) {
         this.question = question;
@@ -70,9 +72,13 @@ final class FitQuestion {
         kelvin = question.si("--at", at, Dimension.TEMPERATURE);
     }
 
+    void hardened(HardenedOptions options) {
+        hardened = options.read(question, holeBy, shaftBy);
+    }
+
     FitService.Asked asked(boolean inch) {
         return new FitService.Asked(
-                nominal, fit, hole, shaft, hole.isPresent() ? shaftBy : holeBy, holeMetal, shaftMetal, kelvin, inch);
+                nominal, fit, hole, shaft, hole.isPresent() ? shaftBy : holeBy, holeMetal, shaftMetal, kelvin, hardened, inch);
     }
 
     private Optional<Estimate> estimate(String option, @Nullable String text, Instrument by) {

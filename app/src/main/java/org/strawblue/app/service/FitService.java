@@ -33,6 +33,7 @@ public final class FitService {
      * @param shaft measured, with its error [m]
      * @param making instrument by which the part still to be made will be measured
      * @param kelvin temperature the pair works at [K]
+     * @param hardened what is done to either part after it was made
      * @param inch whether a purpose means the inch class
      */
     public record Asked(
@@ -44,6 +45,7 @@ public final class FitService {
             Expansion holeMetal,
             Expansion shaftMetal,
             OptionalDouble kelvin,
+            Optional<HardenedFit> hardened,
             boolean inch) {
 
         double size() {
@@ -74,14 +76,21 @@ public final class FitService {
     }
 
     private static void toMake(Sheet.Builder sheet, Asked asked, Fit fit) {
-        sheet.add(new Entry.Limits("hole", "Make the hole", fit.hole()))
-                .add(new Entry.Limits("shaft", "Make the shaft", fit.shaft()));
+        String end = asked.hardened().isPresent() ? ", finished" : "";
+        sheet.add(new Entry.Limits("hole", "Hole" + end, fit.hole()))
+                .add(new Entry.Limits("shaft", "Shaft" + end, fit.shaft()));
         play(sheet, fit);
         PreferredFit.designated(fit.designation())
                 .ifPresent(p -> sheet.add(new Entry.Words("use", "Good for", Phrase.of(p.use()))));
-        HoleTool.soft(fit.nominal(), fit.hole())
-                .forEach(t -> sheet.add(new Entry.Words("tool_" + t.key(), t.label(), t.words())));
+        tools(asked, fit).forEach(t -> sheet.add(new Entry.Words("tool", t.label(), t.words())));
+        asked.hardened().ifPresent(h -> h.tell(sheet, fit));
         warm(sheet, asked, fit.likely());
+    }
+
+    /** A hard hole cannot be reamed. */
+    private static List<HoleTool> tools(Asked asked, Fit fit) {
+        boolean hard = asked.hardened().map(HardenedFit::hole).orElse(false);
+        return hard ? HoleTool.hard(fit.nominal(), fit.hole()) : HoleTool.soft(fit.nominal(), fit.hole());
     }
 
     /** Said as play where there is some, as interference where there is none. */

@@ -30,7 +30,12 @@ public final class Finishing {
     /** @param asQuenched growth of a length on hardening [1] */
     public static Answer<FinishingPlan> plan(
             Feature feature, Estimate asQuenched, Heating heating, FinishMethod method) {
-        Estimate change = SizeChange.of(feature, asQuenched);
+        return planFor(feature, SizeChange.of(feature, asQuenched), heating, method);
+    }
+
+    /** @param change of the size by hardening and tempering [m], however it is known */
+    public static Answer<FinishingPlan> planFor(
+            Feature feature, Estimate change, Heating heating, FinishMethod method) {
         Surface surface = Surface.of(heating);
         List<Finding> findings = new ArrayList<>(FinishingFindings.of(feature, change, heating, surface));
         if (feature.limits().isEmpty()) {

@@ -30,6 +30,11 @@ public final class SizeChange {
 
     /** Change of a feature's size from before hardening to after tempering [m]. */
     public static Estimate of(Feature feature, Estimate asQuenched) {
+        return ofShare(feature, share(feature.kind(), asQuenched));
+    }
+
+    /** The same as a share of the size [1]. */
+    public static Estimate share(Feature.Kind kind, Estimate asQuenched) {
         double value = asQuenched.value() - TEMPER.value();
         Estimate share = Estimate.of(
                         Dimension.FRACTION,
@@ -38,7 +43,7 @@ public final class SizeChange {
                         value + (asQuenched.high() - asQuenched.value()),
                         asQuenched.bases())
                 .widened(TEMPER.high() - TEMPER.value(), TEMPER.value() - TEMPER.low(), TEMPER.bases());
-        return feature.kind() == Feature.Kind.BORE ? scaled(feature, bothSigns(share)) : scaled(feature, share);
+        return kind == Feature.Kind.BORE ? bothSigns(share) : share;
     }
 
     private static Estimate bothSigns(Estimate share) {
@@ -51,7 +56,8 @@ public final class SizeChange {
                 wide.bases());
     }
 
-    private static Estimate scaled(Feature feature, Estimate share) {
+    /** Change [m] of a feature that changes by a share of its size [1]. */
+    public static Estimate ofShare(Feature feature, Estimate share) {
         double size = feature.nominal();
         return Estimate.of(
                 Dimension.LENGTH, size * share.value(), size * share.low(), size * share.high(), share.bases());
