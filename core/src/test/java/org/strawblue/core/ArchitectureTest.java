@@ -41,9 +41,11 @@ class ArchitectureTest {
         MAY_USE.put("glow", withColour);
         MAY_USE.put("pyrometry", withColour);
         List<String> withOxide = plus(withColour, "oxide", "glow", "pyrometry");
+        // putting together asks how a temper and a film come out of the heat that locks, loosens or blues
+        MAY_USE.put("assembly", plus(withOxide, "fit"));
         MAY_USE.put("watch", withOxide);
         MAY_USE.put("evidence", plus(withOxide, "watch", "fit"));
-        MAY_USE.put("job", plus(withOxide, "watch", "evidence", "spring", "fit"));
+        MAY_USE.put("job", plus(withOxide, "watch", "evidence", "spring", "fit", "assembly"));
     }
 
     private static final JavaClasses CORE = new ClassFileImporter()

@@ -50,6 +50,7 @@ final class CommandLines {
         commands.put("colour", () -> new ColourCommand(screen));
         commands.put("spring", () -> new SpringCommand(screen));
         commands.put("fit", () -> new FitCommand(screen));
+        commands.put("assemble", () -> new AssembleCommand(screen));
         commands.put("grades", () -> new GradesCommand(screen));
         commands.put("table", () -> new TableCommand(screen));
         commands.put("heat", () -> new HeatCommand(screen));

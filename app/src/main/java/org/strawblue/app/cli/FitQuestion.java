@@ -78,7 +78,16 @@ final class FitQuestion {
 
     FitService.Asked asked(boolean inch) {
         return new FitService.Asked(
-                nominal, fit, hole, shaft, hole.isPresent() ? shaftBy : holeBy, holeMetal, shaftMetal, kelvin, hardened, inch);
+                nominal,
+                fit,
+                hole,
+                shaft,
+                hole.isPresent() ? shaftBy : holeBy,
+                holeMetal,
+                shaftMetal,
+                kelvin,
+                hardened,
+                inch);
     }
 
     private Optional<Estimate> estimate(String option, @Nullable String text, Instrument by) {

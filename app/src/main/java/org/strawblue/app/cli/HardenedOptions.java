@@ -46,17 +46,19 @@ final class HardenedOptions {
     /** Absent where nothing is hardened. */
     Optional<HardenedFit> read(Question question, Instrument holeBy, Instrument shaftBy) {
         Optional<Grade> steel = question.named("--grade", grade, Grades::find);
-        String word = which == null || QuantityReader.notKnown(which) ? "shaft" : which.toLowerCase(Locale.ROOT).strip();
+        String word = which == null || QuantityReader.notKnown(which)
+                ? "shaft"
+                : which.toLowerCase(Locale.ROOT).strip();
         boolean known = List.of("shaft", "hole", "both", "none").contains(word);
         if (!known) {
             question.problem("--hardened", String.valueOf(which), "shaft, hole, both or none", "Choose one of these.");
         }
         double seconds = question.si("--in-air", air, Dimension.TIME).orElse(0);
+        List<LoggedGrowth> log = log(question, steel, holeBy, shaftBy);
         if (steel.isEmpty()) {
             needed(question);
             return Optional.empty();
         }
-        List<LoggedGrowth> log = log(question, steel.get(), holeBy, shaftBy);
         boolean both = word.equals("both");
         return word.equals("none") || !known
                 ? Optional.empty()
@@ -70,7 +72,7 @@ final class HardenedOptions {
         }
     }
 
-    private List<LoggedGrowth> log(Question question, Grade own, Instrument holeBy, Instrument shaftBy) {
+    private List<LoggedGrowth> log(Question question, Optional<Grade> own, Instrument holeBy, Instrument shaftBy) {
         List<LoggedGrowth> log = new ArrayList<>();
         for (String text : grew == null ? List.<String>of() : grew) {
             Matcher m = EARLIER.matcher(text);
@@ -81,11 +83,14 @@ final class HardenedOptions {
             String head = Optional.ofNullable(m.group(1)).orElse("");
             boolean hole = head.contains("hole") || head.contains("bore");
             String name = head.replace("hole", "").replace("bore", "").strip();
-            Optional<Grade> steel = name.isEmpty() ? Optional.of(own) : question.named(GREW, name, Grades::find);
+            Optional<Grade> steel = name.isEmpty() ? own : question.named(GREW, name, Grades::find);
             Optional<Size> after = question.size(GREW, m.group(3));
             Optional<Size> before = question.size(GREW, withUnit(m.group(2), m.group(3)));
             Instrument by = hole ? holeBy : shaftBy;
-            if (steel.isPresent() && before.isPresent() && after.isPresent() && before.get().nominal() > 0) {
+            if (steel.isPresent()
+                    && before.isPresent()
+                    && after.isPresent()
+                    && before.get().nominal() > 0) {
                 log.add(new LoggedGrowth(
                         steel.get(),
                         hole ? Feature.Kind.BORE : Feature.Kind.OUTSIDE,

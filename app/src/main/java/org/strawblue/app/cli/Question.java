@@ -96,6 +96,11 @@ final class Question {
         return answer.value();
     }
 
+    /** What was written, unless it says that it is not known. */
+    static @Nullable String told(@Nullable String text) {
+        return text == null || QuantityReader.notKnown(text) ? null : text;
+    }
+
     /** One of a few words. */
     <T> Optional<T> word(String option, @Nullable String text, Optional<T> found, Supplier<String> choice) {
         if (text != null && found.isEmpty()) {

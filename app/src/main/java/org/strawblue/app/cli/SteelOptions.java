@@ -65,6 +65,17 @@ final class SteelOptions {
                 : Optional.of(new Steel(named.map(Grade::name), analysed, hrc, List.of()));
     }
 
+    /** The steel in hand where one is told: a grade by its own curves too. */
+    Optional<Steel> known(Question question) {
+        return grade == null && composition == null
+                ? Optional.empty()
+                : steel(question)
+                        .map(s -> grade(question)
+                                .map(Grade::composition)
+                                .map(s::with)
+                                .orElse(s));
+    }
+
     /** Chromium content [mass %], 0 where the steel is not told. */
     double chromium(Question question) {
         return composition(question)

@@ -20,6 +20,7 @@ public final class Operations {
         topics.add(SpringOperations.all());
         topics.add(FitOperations.all());
         topics.add(ChainOperations.all());
+        topics.add(AssemblyOperations.all());
         topics.add(HardeningOperations.all());
         topics.add(TemperingOperations.all());
         topics.add(EvidenceOperations.all());

@@ -42,7 +42,8 @@ public record HardenedFit(Grade grade, boolean shaft, boolean hole, List<LoggedG
         links.add(Link.plus("hole", new Spread.Within(fit.hole())));
         links.add(Link.minus("shaft", new Spread.Within(fit.shaft())));
         if (hole) {
-            links.add(Link.plus("change of the hole", part(sheet, "hole", Feature.Kind.BORE, fit.nominal(), fit.hole())));
+            links.add(
+                    Link.plus("change of the hole", part(sheet, "hole", Feature.Kind.BORE, fit.nominal(), fit.hole())));
         }
         if (shaft) {
             links.add(Link.minus(

@@ -95,7 +95,11 @@ public final class GrowthLearning {
             }
             k.addToEntry(a, a, own * own * w + part.readingVariance());
             with.setEntry(a, shared(part.grade(), grade, own, deviation, w));
-            miss.setEntry(a, part.share() - SizeChange.share(kind, SizeChange.asQuenched(part.grade())).value());
+            miss.setEntry(
+                    a,
+                    part.share()
+                            - SizeChange.share(kind, SizeChange.asQuenched(part.grade()))
+                                    .value());
         }
         // the growths are of the order 1e-3: the usual threshold of the decomposition would find no number there
         CholeskyDecomposition cholesky = new CholeskyDecomposition(k, 1e-9, 0);

@@ -81,7 +81,8 @@ class GrowthLearningTest {
     @Test
     void onlyWhatBelongsIsLearnedFrom() {
         Estimate prior = share(O1, List.of());
-        assertThat(share(O1, List.of(grew(O1, Feature.Kind.BORE, -0.0003, 1e-6)))).isEqualTo(prior);
+        assertThat(share(O1, List.of(grew(O1, Feature.Kind.BORE, -0.0003, 1e-6))))
+                .isEqualTo(prior);
         Answer<Estimate> typo =
                 GrowthLearning.share(O1, Feature.Kind.OUTSIDE, List.of(grew(O1, Feature.Kind.OUTSIDE, 0.016, 1e-6)));
         assertThat(typo.value()).contains(prior);
