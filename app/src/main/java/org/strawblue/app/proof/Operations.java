@@ -22,6 +22,7 @@ public final class Operations {
         topics.add(ChainOperations.all());
         topics.add(AssemblyOperations.all());
         topics.add(HardeningOperations.all());
+        topics.add(HeatOperations.all());
         topics.add(TemperingOperations.all());
         topics.add(EvidenceOperations.all());
         return topics;

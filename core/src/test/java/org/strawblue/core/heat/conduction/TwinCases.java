@@ -86,10 +86,6 @@ final class TwinCases {
             return rows;
         }
 
-        boolean has(String twin) {
-            return Files.exists(FOLDER.resolve("kept").resolve(id() + "-" + twin + ".csv"));
-        }
-
         @Override
         public String toString() {
             return id();

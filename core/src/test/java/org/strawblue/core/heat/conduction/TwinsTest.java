@@ -3,6 +3,7 @@ package org.strawblue.core.heat.conduction;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,25 +19,49 @@ class TwinsTest {
 
     private static final double ZERO = 273.15;
 
+    /** From here on a difference tells more about either solver's time than about its mesh [K]. */
+    private static final double SHOWS = 0.15;
+
     static Stream<Arguments> kept() {
         return TwinCases.all().stream()
-                .flatMap(c -> Stream.of("scipy", "calculix").filter(c::has).map(twin -> Arguments.of(c, twin)));
+                .flatMap(c -> Stream.of("scipy", "calculix").map(twin -> Arguments.of(c, twin)));
     }
 
+    /**
+     * Every minute (quenches: twenty moments), underside, top and core: 1 K, 1.5 % of the time gone by; heat closed to 0.1 %. A quench falls by
+     * up to hundreds of kelvin a second, so there 3 K are allowed, and what counts is when it comes to each temperature.
+     */
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("kept")
-    void agreesWithTwinAtEveryTimeKept(TwinCases.Case kase, String twin) {
+    void agreesWithBothTwinsAtEveryTimeKept(TwinCases.Case kase, String twin) {
         CourseRun run = Conduction.run(kase.course()).value().orElseThrow();
         Difference difference = difference(kase, twin, run.history());
+        System.out.printf(
+                Locale.ROOT,
+                "ours and %-8s %-14s %6.3f K %6.2f %% in time, heat closes to %.4f %%%n",
+                twin,
+                kase.id(),
+                difference.kelvin(),
+                100 * difference.time(),
+                100 * run.energy().error());
 
         assertThat(run.energy().error()).isLessThan(0.001);
-        if (kase.kind().equals("bath")) {
-            // hundreds of kelvin a second: what counts is when
-            assertThat(difference.time()).isLessThan(0.015);
-        } else {
-            assertThat(difference.kelvin()).isLessThan(1);
-            // on so thick a bar the first minute's underside is the mesh's weakest spot, 0.3 K of 60
-            assertThat(difference.time()).isLessThan(kase.id().equals("bar40-covered") ? 0.025 : 0.015);
+        assertThat(difference.kelvin()).isLessThan(kase.kind().equals("bath") ? 3 : 1);
+        // on so thick a bar the first minute's underside is the mesh's weakest spot, 0.3 K of 60
+        assertThat(difference.time()).isLessThan(kase.id().equals("bar40-covered") ? 0.025 : 0.015);
+    }
+
+    /** The twins do not share a solver, a mesh or a line of ours: they must agree with each other as we do with them. */
+    @Test
+    void everyCaseHasTheSameMomentsFromBoth() {
+        for (TwinCases.Case kase : TwinCases.all()) {
+            List<double[]> scipy = kase.kept("scipy");
+            List<double[]> calculix = kase.kept("calculix");
+            assertThat(scipy.stream().map(row -> row[0]))
+                    .as(kase.id())
+                    .hasSizeGreaterThan(10)
+                    .containsExactlyElementsOf(
+                            calculix.stream().map(row -> row[0]).toList());
         }
     }
 
@@ -76,11 +101,11 @@ class TwinsTest {
         return trace.at(seconds) - ZERO;
     }
 
-    /** By what share of the time we are early or late at the temperature the twin has; 0 within the twin's own mesh error. */
+    /** By what share of the time we are early or late at the temperature the twin has; 0 where the difference does not show. */
     private static double timeShift(Trace trace, double seconds, double celsius) {
         double off = Math.abs(at(trace, seconds) - celsius);
         double step = seconds / 100;
         double slope = Math.abs(at(trace, seconds + step) - at(trace, seconds - step)) / (2 * step);
-        return off < 0.15 ? 0 : off / slope / seconds;
+        return off < SHOWS ? 0 : off / slope / seconds;
     }
 }
