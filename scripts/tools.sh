@@ -123,7 +123,7 @@ maven() { JAVA_HOME=$java_home mvn -B -ntp "$@"; }
 sources_changed() {
     [ ! -e "$run_dir/stamp" ] && return 0
     [ -n "$(find "$root/pom.xml" "$root/core/pom.xml" "$root/app/pom.xml" "$root/core/src/main" "$root/app/src/main" \
-        "$root/scripts" -newer "$run_dir/stamp" -print 2>/dev/null | head -n 1)" ]
+        "$root/scripts" -newer "$run_dir/stamp" -print -quit 2>/dev/null)" ]
 }
 
 # In a subshell, for its change of folder.
