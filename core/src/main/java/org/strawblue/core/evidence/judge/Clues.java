@@ -52,7 +52,7 @@ final class Clues {
             double spread = Looks.kelvin("magnet-spread");
             return Optional.of(new Choice(
                     (e, i) -> {
-                        double gone = Normal.below((kelvin(e, o.seen(), i) - curie) / spread);
+                        double gone = Normal.nearlyBelow((kelvin(e, o.seen(), i) - curie) / spread);
                         return new double[] {1 - gone, gone};
                     },
                     o.holds() ? 0 : 1));
@@ -93,8 +93,8 @@ final class Clues {
         return new Choice(
                 (e, i) -> {
                     double t = kelvin(e, o.seen(), i) - o.rating() - e.influence(Influence.CRAYON_BIAS, i);
-                    double dry = Normal.below((-below - t) / spread);
-                    double slick = Normal.below((t - above) / spread);
+                    double dry = Normal.nearlyBelow((-below - t) / spread);
+                    double slick = Normal.nearlyBelow((t - above) / spread);
                     return new double[] {dry, Math.max(0, 1 - dry - slick), slick};
                 },
                 o.melt().ordinal());
@@ -135,8 +135,8 @@ final class Clues {
                     double seconds = Math.min(o.seen().seconds().orElse(e.duration()), e.duration());
                     double rate = Math.exp(slope * e.influence(Influence.COLOUR_BIAS, i));
                     double film = Math.log(e.film(o.seen().place(), seconds, i, rate));
-                    double thinner = Normal.below((low - film) / edge);
-                    double thicker = Normal.below((film - high) / edge);
+                    double thinner = Normal.nearlyBelow((low - film) / edge);
+                    double thicker = Normal.nearlyBelow((film - high) / edge);
                     return new double[] {thinner, Math.max(0, 1 - thinner - thicker), thicker};
                 },
                 1);
@@ -175,8 +175,8 @@ final class Clues {
         return new Choice(
                 (e, i) -> {
                     double over = hrc(e, o.seen(), o.state(), i) - o.level();
-                    double skates = Normal.below((over - barely) / spread);
-                    double bites = Normal.below((-barely - over) / spread);
+                    double skates = Normal.nearlyBelow((over - barely) / spread);
+                    double bites = Normal.nearlyBelow((-barely - over) / spread);
                     return new double[] {bites, Math.max(0, 1 - skates - bites), skates};
                 },
                 o.bite().ordinal());
@@ -227,7 +227,7 @@ final class Clues {
         double spread = Looks.hrc("slack-spread");
         return new Choice(
                 (e, i) -> {
-                    double bends = Normal.below((-slack - e.influence(Influence.AS_QUENCHED, i)) / spread);
+                    double bends = Normal.nearlyBelow((-slack - e.influence(Influence.AS_QUENCHED, i)) / spread);
                     return new double[] {bends, 1 - bends};
                 },
                 o.look() == Observation.Break.BENDS ? 0 : 1);

@@ -34,11 +34,15 @@ public final class Ensemble {
     private static final HollomonJaffe NO_STEEL = new HollomonJaffe(20);
 
     private final Course course;
+    private final double duration;
     private final Optional<Steel> steel;
     private final Priors priors;
     private final long seed;
     private final Scores scores;
     private final double[] moments;
+    /** By influence and history: each look at each history asks for some. */
+    private final double[][] influences;
+
     private final GrowthLaw growth = GrowthLaws.central();
     private final HollomonJaffe exchange;
     private final Strands strands;
@@ -46,11 +50,13 @@ public final class Ensemble {
 
     private Ensemble(Course course, Optional<Steel> steel, Priors priors, Scores scores, long seed, double[] moments) {
         this.course = course;
+        this.duration = course.duration();
         this.steel = steel;
         this.priors = priors;
         this.seed = seed;
         this.scores = scores;
         this.moments = moments;
+        this.influences = influences(priors, scores);
         this.exchange = steel.flatMap(TemperedBatch::exchange).orElse(NO_STEEL);
         this.strands = new Strands(moments, scores.size(), growth, exchange);
         IntStream.range(0, scores.size()).parallel().forEach(this::run);
@@ -83,7 +89,7 @@ public final class Ensemble {
 
     /** Length of the whole course [s]. */
     public double duration() {
-        return course.duration();
+        return duration;
     }
 
     public Course course() {
@@ -96,7 +102,15 @@ public final class Ensemble {
 
     /** An influence in one history, in the core's unit. */
     public double influence(Influence influence, int draw) {
-        return priors.of(influence).at(scores.z()[draw][influence.ordinal()]);
+        return influences[influence.ordinal()][draw];
+    }
+
+    private static double[][] influences(Priors priors, Scores scores) {
+        return Arrays.stream(Influence.values())
+                .map(influence -> Arrays.stream(scores.z())
+                        .mapToDouble(z -> priors.of(influence).at(z[influence.ordinal()]))
+                        .toArray())
+                .toArray(double[][]::new);
     }
 
     /** ln by which a history counts before evidence: 0 but in an ensemble drawn closer, where it sets right how it was drawn. */
@@ -117,7 +131,7 @@ public final class Ensemble {
     /** Time [s] at the peak that tempers as much as the whole history; 0 where it never got warm. */
     public double seconds(Place place, int draw) {
         Strand strand = strands.of(place);
-        return exchange.seconds(strand.tempered(draw, duration()), strand.peak(draw));
+        return exchange.seconds(strand.tempered(draw, duration), strand.peak(draw));
     }
 
     /** Film thickness [m] on a place after a time [s]. */
@@ -154,7 +168,7 @@ public final class Ensemble {
 
     /** The same after the whole course and one more temper at [K] for [s]. */
     public double hardnessAgain(Place place, double kelvin, double seconds, int draw) {
-        return hardness(exchange.after(strands.of(place).tempered(draw, duration()), kelvin, seconds), draw);
+        return hardness(exchange.after(strands.of(place).tempered(draw, duration), kelvin, seconds), draw);
     }
 
     private double hardness(double tempered, int draw) {

@@ -42,6 +42,9 @@ class CalibrationTest {
     private static final int HISTORIES = 8000;
     private static final int BINS = 10;
 
+    /** Jobs of each setup with wrong instruments: each is judged by the whole judge, which draws its histories anew. */
+    private static final int SKEWED = 40;
+
     /** Upper 1 % point of chi-square with nine degrees of freedom (any table of it). */
     private static final double CHI_SQUARE = 21.67;
 
@@ -208,17 +211,16 @@ class CalibrationTest {
     @Test
     void wrongWindowsAndEmissivitiesAreToldOrStillCovered() {
         int well = 0;
-        int covered = 0;
         int jobs = 0;
         for (Setup setup : setups().subList(0, 2)) {
-            Ensemble truth = Ensemble.draw(setup.course(), Optional.empty(), Priors.usual(), 60, 72, setup.seconds());
+            Ensemble truth =
+                    Ensemble.draw(setup.course(), Optional.empty(), Priors.usual(), SKEWED, 72, setup.seconds());
             Ensemble ensemble =
-                    Ensemble.draw(setup.course(), Optional.empty(), Priors.usual(), 2000, 6, setup.seconds());
+                    Ensemble.draw(setup.course(), Optional.empty(), Priors.usual(), 1000, 6, setup.seconds());
             SplittableRandom random = new SplittableRandom(10);
-            for (int i = 0; i < 60; i++) {
+            for (int i = 0; i < SKEWED; i++) {
                 Judgement judged = Judge.of(ensemble, seen(truth, i, setup.seconds(), random, true));
                 boolean holds = judged.peak().band().contains(truth.peak(Place.TOP, i));
-                covered += holds ? 1 : 0;
                 well += holds || judged.conflicting() ? 1 : 0;
                 jobs++;
             }
