@@ -18,6 +18,7 @@ public final class Operations {
         topics.add(ColourOperations.all());
         topics.add(PyrometryOperations.all());
         topics.add(SpringOperations.all());
+        topics.add(SpringFamilyOperations.all());
         topics.add(FitOperations.all());
         topics.add(ChainOperations.all());
         topics.add(AssemblyOperations.all());

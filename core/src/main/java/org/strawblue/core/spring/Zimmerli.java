@@ -18,11 +18,22 @@ public final class Zimmerli {
 
     /** S_e: the amplitude borne for ever about no mean stress [Pa]. */
     public static double endurance(double strength) {
-        return AMPLITUDE / (1 - MEAN / (SHEAR * strength));
+        return AMPLITUDE / (1 - MEAN / shearStrength(strength));
+    }
+
+    /** S_e from a parabola instead of a straight line, after Gerber: S_a/(1 − (S_m/S_u)²) [Pa]. */
+    public static double enduranceByParabola(double strength) {
+        double mean = MEAN / shearStrength(strength);
+        return AMPLITUDE / (1 - mean * mean);
+    }
+
+    /** S_u = 0.67 R_m [Pa] */
+    public static double shearStrength(double strength) {
+        return SHEAR * strength;
     }
 
     /** The greatest mean stress that goes with an amplitude [Pa]. */
     static double greatestMean(double amplitude, double strength) {
-        return SHEAR * strength * (1 - amplitude / endurance(strength));
+        return shearStrength(strength) * (1 - amplitude / endurance(strength));
     }
 }

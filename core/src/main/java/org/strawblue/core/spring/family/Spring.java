@@ -1,0 +1,4 @@
+package org.strawblue.core.spring.family;
+
+/** A spring of any family, its sizes taken as exact. */
+public sealed interface Spring permits AxialSpring, TorsionSpring {}
