@@ -99,7 +99,13 @@ public record CompressionSpring(
 
     /** Where single coils reach at a length [m]: the mean growth, ends free, and their wander off the axis [m]. */
     static double widestOutside(Coil coil, Moduli moduli, double length) {
-        return coil.outsideAt(moduli, FREE, length) + WANDER * Math.max(0, coil.pitch() - coil.pitchAt(length));
+        return widestAtPitch(coil, moduli, coil.pitchAt(length));
+    }
+
+    /** The same, pressed to a pitch [m]. */
+    static double widestAtPitch(Coil coil, Moduli moduli, double pitchAt) {
+        double growth = FREE.growth(moduli, coil.mean(), coil.wire(), coil.pitch(), pitchAt);
+        return coil.outside() + growth + WANDER * Math.max(0, coil.pitch() - pitchAt);
     }
 
     /** Force from which on it takes a set; absent where no strength is known for this wire. */

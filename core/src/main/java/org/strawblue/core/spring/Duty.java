@@ -32,10 +32,14 @@ record Duty(
     private static final Band ANY = new Band(Dimension.FORCE, 0, Double.POSITIVE_INFINITY);
 
     static Duty of(Pocket pocket, Moduli moduli, AllowableStress stress) {
+        return of(pocket, moduli, stress.stress(), stress.strength());
+    }
+
+    static Duty of(Pocket pocket, Moduli moduli, double allowable, double strength) {
         return new Duty(
                 moduli,
-                stress.stress(),
-                stress.strength(),
+                allowable,
+                strength,
                 pocket.bore().orElse(Double.POSITIVE_INFINITY),
                 pocket.rod().orElse(0),
                 pocket.lengthAtRest(),

@@ -3,8 +3,9 @@ package org.strawblue.core.spring;
 import org.hipparchus.special.Erf;
 
 /**
- * Points that fill a space of normal variables evenly, the same on every run: additive recurrence with the powers of the
- * root of x^(n+1) = x + 1, which keeps its points farther apart than chance does, then the inverse normal distribution.
+ * Points that fill a space of normal variables evenly, the same on every run: the first coordinate in equal steps, the n
+ * others by additive recurrence with the powers of the root of x^(n+1) = x + 1, which keeps its points farther apart than
+ * chance does, then the inverse normal distribution.
  */
 final class EvenPoints {
 
@@ -12,10 +13,13 @@ final class EvenPoints {
 
     /** {@code count} points in {@code dimensions} independent standard normal variables. */
     static double[][] normal(int count, int dimensions) {
-        double root = root(dimensions);
+        double root = root(dimensions - 1);
         double[][] points = new double[count][dimensions];
-        for (int d = 0; d < dimensions; d++) {
-            double step = 1 / Math.pow(root, d + 1.0);
+        for (int i = 0; i < count; i++) {
+            points[i][0] = deviate((i + 0.5) / count);
+        }
+        for (int d = 1; d < dimensions; d++) {
+            double step = 1 / Math.pow(root, d);
             for (int i = 0; i < count; i++) {
                 double u = 0.5 + step * (i + 0.5);
                 points[i][d] = deviate(u - Math.floor(u));

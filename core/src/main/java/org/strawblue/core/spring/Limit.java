@@ -1,7 +1,7 @@
 package org.strawblue.core.spring;
 
 /** What a spring in a pocket has to keep; each is judged as a margin that must not be below 0. */
-enum Limit {
+public enum Limit {
     /** It must still touch both seats at rest. */
     REACHES,
     FIRM_AT_REST,

@@ -74,7 +74,7 @@ final class Margins {
                 : (critical.getAsDouble() - (coil.free() - duty.atFull())) / coil.free();
     }
 
-    private static double lasts(Coil coil, Duty duty, double stressAtFull, double rate) {
+    static double lasts(Coil coil, Duty duty, double stressAtFull, double rate) {
         if (!duty.moving()) {
             return Double.POSITIVE_INFINITY;
         }

@@ -23,14 +23,29 @@ record MeasuredInputs(double[] middle, double[] halfWidth, Ends ends) {
 
     static MeasuredInputs of(MeasuredSpring spring, SpringMaterial material) {
         Ends ends = spring.ends().orElse(Ends.both(EndType.CLOSED));
-        SpringMaterial.Stiffness stiffness = material.stiffness(spring.wire());
+        return of(
+                spring.wire(),
+                spring.outsideDiameter(),
+                spring.freeLength(),
+                spring.totalCoils(),
+                spring.allErrors(),
+                ends,
+                material.stiffness(spring.wire()));
+    }
+
+    static MeasuredInputs of(
+            double wire,
+            double outside,
+            double free,
+            double coils,
+            MeasurementErrors e,
+            Ends ends,
+            SpringMaterial.Stiffness stiffness) {
         double shear = stiffness.moduli().shear();
         double shearHalf = (stiffness.shearHigh() - stiffness.shearLow()) / 2 / shear;
         double centre = (stiffness.shearHigh() + stiffness.shearLow()) / 2 / shear;
-        MeasurementErrors e = spring.allErrors();
         return new MeasuredInputs(
-                new double[] {spring.wire(), spring.outsideDiameter(), spring.freeLength(), spring.totalCoils(), centre
-                },
+                new double[] {wire, outside, free, coils, centre},
                 new double[] {e.wire(), e.outside(), e.freeLength(), e.coils(), shearHalf},
                 ends);
     }

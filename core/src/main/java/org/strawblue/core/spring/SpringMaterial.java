@@ -78,10 +78,11 @@ public record SpringMaterial(
 
     /** For a wire diameter [m]; the nearest row serves beyond the table. */
     public Stiffness stiffness(double wire) {
-        return stiffnesses.stream()
-                .filter(s -> wire <= s.upto())
-                .findFirst()
-                .orElse(stiffnesses.get(stiffnesses.size() - 1));
+        int i = 0;
+        while (i < stiffnesses.size() - 1 && wire > stiffnesses.get(i).upto()) {
+            i++;
+        }
+        return stiffnesses.get(i);
     }
 
     /** The weakest of this wire's rows that covers the diameter [m]; absent where none does. */

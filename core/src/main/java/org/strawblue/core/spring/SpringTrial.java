@@ -10,9 +10,7 @@ import org.strawblue.core.quantity.Quantity;
 /** One spring tried in one pocket: as it is, and cut in every way. */
 final class SpringTrial {
 
-    private static final double NEARLY = Figures.PRACTICE.number("nearly_as_good");
     private static final double HOPELESS = 1e-3;
-    private static final int TRIED = 32;
 
     private final Pocket pocket;
     private final MeasuredSpring spring;
@@ -27,12 +25,7 @@ final class SpringTrial {
     }
 
     /** One way of using the spring. */
-    private record Way(Optional<Cut> cut, double probability, Margins margins) {
-
-        int squareness() {
-            return cut.map(c -> c.newEnd().ordinal()).orElse(EndType.values().length);
-        }
-    }
+    private record Way(Optional<Cut> cut, Margins margins) {}
 
     SpringVerdict judge() {
         Optional<Phrase> ruledOut = ruledOut();
@@ -40,10 +33,11 @@ final class SpringTrial {
             return new SpringVerdict(whole, 0, List.of(ruledOut.get()), List.of());
         }
         Duty duty = Duty.of(pocket, whole.moduli(), whole.allowable().orElseThrow());
-        Way asItIs = way(Optional.empty(), Margins.of(whole.nominal(), duty), duty);
-        Way best = beyondCutting(asItIs.margins(), duty) ? asItIs : best(ways(asItIs, duty));
-        boolean worthAsking = best.probability() >= HOPELESS || best.margins().kept();
-        double probability = worthAsking ? WorkingProbability.fine().of(inputs, best.cut(), duty) : best.probability();
+        Way asItIs = new Way(Optional.empty(), Margins.of(whole.nominal(), duty));
+        Way best = beyondCutting(asItIs.margins(), duty) ? asItIs : best(asItIs, duty);
+        double coarse = WorkingProbability.coarse().of(inputs, best.cut(), duty);
+        boolean worthAsking = coarse >= HOPELESS || best.margins().kept();
+        double probability = worthAsking ? WorkingProbability.fine().of(inputs, best.cut(), duty) : coarse;
         CompressionSpring state = CompressionSpring.of(spring, best.cut(), whole.material(), whole.moduli());
         List<Phrase> failures = failures(asItIs, best, duty);
         boolean hopeless = !failures.isEmpty() && probability < HOPELESS;
@@ -51,19 +45,17 @@ final class SpringTrial {
                 state, probability, failures, hopeless ? List.of() : SpringCautions.of(state, pocket, duty));
     }
 
-    /** The spring as it is and the cuts that come nearest to keeping every limit. */
-    private List<Way> ways(Way asItIs, Duty duty) {
-        List<Way> ways = new ArrayList<>(List.of(asItIs));
-        Cuts.of(whole.nominal()).stream()
-                .map(c -> new Nearness(c, Margins.of(inputs.nominal(Optional.of(c)), duty)))
-                .sorted(Comparator.comparingDouble((Nearness n) -> n.margins().worst())
-                        .reversed())
-                .limit(TRIED)
-                .forEach(n -> ways.add(way(Optional.of(n.cut()), n.margins(), duty)));
-        return ways;
+    /** The best that keeps every limit, else the one that comes nearest to it. */
+    private Way best(Way asItIs, Duty duty) {
+        Optional<BestWay> works = BestWay.of(inputs, duty, asItIs.margins().kept());
+        return works.isPresent() ? way(works.get().cut(), duty) : nearest(asItIs, duty);
     }
 
-    private record Nearness(Cut cut, Margins margins) {}
+    private Way nearest(Way asItIs, Duty duty) {
+        return Cuts.of(whole.nominal()).stream()
+                .map(c -> way(Optional.of(c), duty))
+                .reduce(asItIs, (a, b) -> b.margins().worst() > a.margins().worst() ? b : a);
+    }
 
     /** What no cutting and no measuring mends. */
     private Optional<Phrase> ruledOut() {
@@ -99,25 +91,8 @@ final class SpringTrial {
                 || whole.nominal().outside() > duty.bore();
     }
 
-    private Way way(Optional<Cut> cut, Margins margins, Duty duty) {
-        return new Way(cut, WorkingProbability.coarse().of(inputs, cut, duty), margins);
-    }
-
-    private static Way best(List<Way> ways) {
-        Way likeliest = ways.stream()
-                .max(Comparator.comparingDouble(Way::probability)
-                        .thenComparingDouble(w -> w.margins().worst()))
-                .orElseThrow();
-        if (likeliest.probability() < HOPELESS) {
-            return ways.stream()
-                    .max(Comparator.comparingDouble(w -> w.margins().worst()))
-                    .orElseThrow();
-        }
-        return ways.stream()
-                .filter(w -> w.margins().kept() == likeliest.margins().kept())
-                .filter(w -> w.probability() >= likeliest.probability() - NEARLY)
-                .max(Comparator.comparingInt(Way::squareness).thenComparingDouble(Way::probability))
-                .orElse(likeliest);
+    private Way way(Optional<Cut> cut, Duty duty) {
+        return new Way(cut, Margins.of(inputs.nominal(cut), duty));
     }
 
     /** What the uncut spring breaks, and what stands in the way of the best cut. */

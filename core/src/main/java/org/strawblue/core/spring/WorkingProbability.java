@@ -14,8 +14,10 @@ import org.strawblue.core.estimate.Normal;
 final class WorkingProbability {
 
     private static final int OTHERS = 4;
+    private static final double LEAST = 1e-3;
     private static final WorkingProbability COARSE = new WorkingProbability(24);
-    private static final WorkingProbability FINE = new WorkingProbability(512);
+    private static final WorkingProbability MIDDLING = new WorkingProbability(96);
+    private static final WorkingProbability FINE = new WorkingProbability(1024);
 
     private final double[][] points;
 
@@ -28,6 +30,11 @@ final class WorkingProbability {
         return COARSE;
     }
 
+    /** To rank very many springs among each other. */
+    static WorkingProbability middling() {
+        return MIDDLING;
+    }
+
     /** To tell. */
     static WorkingProbability fine() {
         return FINE;
@@ -36,23 +43,71 @@ final class WorkingProbability {
     double of(MeasuredInputs inputs, Optional<Cut> cut, Duty duty) {
         double active = inputs.nominal(cut).active();
         double stiffness = inputs.stiffnessHalfWidth(active) / Normal.HALF_OF_80;
+        double[] mirror = mirror(inputs, cut, duty, stiffness);
+        double[] z = new double[OTHERS];
         double sum = 0;
-        for (double[] z : points) {
+        for (double[] point : points) {
+            turn(point, mirror, z);
             sum += share(inputs, cut, duty, z, stiffness);
         }
         return sum / points.length;
     }
 
+    /**
+     * The unit vector along which to mirror the points so that their first, most evenly spread coordinate runs in the
+     * direction in which force at rest changes fastest: most of the doubt lies along it.
+     */
+    private static double[] mirror(MeasuredInputs in, Optional<Cut> cut, Duty duty, double stiffness) {
+        double[] v = new double[OTHERS];
+        double[] z = new double[OTHERS];
+        double square = 0;
+        for (int i = 0; i < OTHERS; i++) {
+            z[i] = 1;
+            v[i] = logForce(in, cut, duty, z, stiffness);
+            z[i] = -1;
+            v[i] -= logForce(in, cut, duty, z, stiffness);
+            z[i] = 0;
+            square += v[i] * v[i];
+        }
+        double length = Math.sqrt(square);
+        v[0] += v[0] < 0 ? -length : length;
+        double norm = Math.sqrt(v[0] * v[0] + v[1] * v[1] + v[2] * v[2] + v[3] * v[3]);
+        for (int i = 0; i < OTHERS; i++) {
+            v[i] = norm > 0 ? v[i] / norm : 0;
+        }
+        return v;
+    }
+
+    private static double logForce(MeasuredInputs in, Optional<Cut> cut, Duty duty, double[] z, double stiffness) {
+        Coil coil = coil(in, cut, z, stiffness);
+        double least = LEAST * duty.atRest();
+        double deflection = Math.max(coil.free() - duty.atRest(), least);
+        return Math.log(coil.rate(duty.moduli()) * deflection);
+    }
+
+    private static void turn(double[] point, double[] mirror, double[] z) {
+        double along = 0;
+        for (int i = 0; i < OTHERS; i++) {
+            along += point[i] * mirror[i];
+        }
+        for (int i = 0; i < OTHERS; i++) {
+            z[i] = point[i] - 2 * along * mirror[i];
+        }
+    }
+
     private static double share(
             MeasuredInputs in, Optional<Cut> cut, Duty duty, double[] z, double stiffnessDeviation) {
+        Coil coil = coil(in, cut, z, stiffnessDeviation);
+        FreeLengthRange range = FreeLengthRange.of(coil, duty);
+        return range.none() ? 0 : share(in, cut, coil, range);
+    }
+
+    private static Coil coil(MeasuredInputs in, Optional<Cut> cut, double[] z, double stiffnessDeviation) {
         double wire = at(in, MeasuredInputs.WIRE, z[0]);
         double outside = at(in, MeasuredInputs.OUTSIDE, z[1]);
         double coils = at(in, MeasuredInputs.COILS, z[2]);
         double stiffness = in.middle()[MeasuredInputs.STIFFNESS] + z[3] * stiffnessDeviation;
-        double free = in.middle()[MeasuredInputs.FREE];
-        Coil coil = in.coil(cut, wire, outside, free, coils, stiffness);
-        FreeLengthRange range = FreeLengthRange.of(coil, duty);
-        return range.none() ? 0 : share(in, cut, coil, range);
+        return in.coil(cut, wire, outside, in.middle()[MeasuredInputs.FREE], coils, stiffness);
     }
 
     /** A longer free length before the cut makes the spring longer after it, by the share of the body that is left. */
