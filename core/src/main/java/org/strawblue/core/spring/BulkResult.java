@@ -16,12 +16,14 @@ public final class BulkResult {
     private final float[] probability;
     private final float[] removed;
     private final byte[] newEnd;
+    private final boolean[] atFirst;
 
     private BulkResult(int n) {
         broken = new byte[n];
         probability = new float[n];
         removed = new float[n];
         newEnd = new byte[n];
+        atFirst = new boolean[n];
         Arrays.fill(newEnd, AS_IT_IS);
     }
 
@@ -43,6 +45,7 @@ public final class BulkResult {
         if (cut.isPresent()) {
             removed[i] = (float) cut.get().removed();
             newEnd[i] = (byte) cut.get().newEnd().ordinal();
+            atFirst[i] = cut.get().atFirst();
         }
     }
 
@@ -55,7 +58,7 @@ public final class BulkResult {
         return probability[i] > 0;
     }
 
-    /** Chance that it works, to about two in a hundred [1]. */
+    /** Chance that it works: of the 512 likeliest to one in a hundred, of the rest to about four [1]. */
     public double probability(int i) {
         return probability[i];
     }
@@ -65,9 +68,11 @@ public final class BulkResult {
         return removed[i];
     }
 
-    /** How its new end is formed; absent where it serves as it is or not at all. */
-    public Optional<EndType> newEnd(int i) {
-        return newEnd[i] < 0 ? Optional.empty() : Optional.of(EndType.values()[newEnd[i]]);
+    /** How to cut it; absent where it serves as it is or not at all. */
+    public Optional<Cut> cut(int i) {
+        return newEnd[i] < 0
+                ? Optional.empty()
+                : Optional.of(new Cut(removed[i], atFirst[i], EndType.values()[newEnd[i]]));
     }
 
     /** What it breaks as it is; absent where it keeps all limits, or is ruled out by heat, figures or unknown strength. */

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 public final class BulkSearch {
 
     private static final int CHUNK = 2048;
+    private static final int REFINED = 512;
     private static final EndType[] ENDS = EndType.values();
     private static final Ends UNNOTED = Ends.both(EndType.CLOSED);
 
@@ -39,7 +40,24 @@ public final class BulkSearch {
         BulkSearch search = new BulkSearch(pocket, springs);
         int chunks = (springs.size() + CHUNK - 1) / CHUNK;
         IntStream.range(0, chunks).parallel().forEach(search::chunk);
+        int[] likeliest = search.result.best(REFINED);
+        IntStream.of(likeliest).parallel().forEach(search::refine);
         return search.result;
+    }
+
+    /** The chance of one that is likely to be told: by as many points as where reasons are given. */
+    private void refine(int i) {
+        SpringMaterial material = kinds[springs.material()[i]].material();
+        double[] borne = new double[2];
+        kinds[springs.material()[i]].curve().at(springs.wire()[i], borne);
+        Optional<Cut> cut = result.cut(i);
+        Duty duty = Duty.of(pocket, moduli(i, material), borne[0], borne[1]);
+        result.works(i, cut, WorkingProbability.fine().of(inputs(i, material), cut, duty));
+    }
+
+    private Moduli moduli(int i, SpringMaterial material) {
+        Moduli room = material.stiffness(springs.wire()[i]).moduli();
+        return pocket.temperature().isPresent() ? room.at(pocket.temperature().getAsDouble()) : room;
     }
 
     private void chunk(int chunk) {
@@ -63,10 +81,7 @@ public final class BulkSearch {
             result.ruleOut(i);
             return;
         }
-        Moduli room = kind.material().stiffness(wire).moduli();
-        Moduli moduli =
-                pocket.temperature().isPresent() ? room.at(pocket.temperature().getAsDouble()) : room;
-        judge(i, inputs, coil, Duty.of(pocket, moduli, borne[0], borne[1]));
+        judge(i, inputs, coil, Duty.of(pocket, moduli(i, kind.material()), borne[0], borne[1]));
     }
 
     private void judge(int i, MeasuredInputs inputs, Coil coil, Duty duty) {

@@ -20,6 +20,11 @@ public record Coil(double wire, double outside, double free, double total, Ends 
         return new Coil(wire, outside, free, total, ends, 1);
     }
 
+    /** The same with its stiffness factor times as high. */
+    Coil stiffer(double times) {
+        return new Coil(wire, outside, free, total, ends, stiffness * times);
+    }
+
     /** D [m] */
     public double mean() {
         return outside - wire;

@@ -32,14 +32,7 @@ final class CutScan {
     CutScan(MeasuredInputs inputs, Duty duty) {
         this.inputs = inputs;
         this.duty = duty;
-        double[] middle = inputs.middle();
-        whole = new Coil(
-                middle[MeasuredInputs.WIRE],
-                middle[MeasuredInputs.OUTSIDE],
-                middle[MeasuredInputs.FREE],
-                middle[MeasuredInputs.COILS],
-                inputs.ends(),
-                middle[MeasuredInputs.STIFFNESS]);
+        whole = inputs.whole();
         oneCoil = whole.rate(duty.moduli()) * whole.active();
         atSet = duty.allowable() / CompressionSpring.STRESS_FACTOR.stress(1, whole.mean(), whole.wire());
         gap = whole.leastGap(duty.moving()) / whole.active();

@@ -11,8 +11,11 @@ import org.strawblue.core.source.Basis;
  * The five things about a spring that are not known exactly, each with the half-width of its 80 % interval: wire,
  * outside diameter, free length, coils, and stiffness (modulus and formula together, as a factor). They are taken as
  * independent; that a wrong wire also makes the mean diameter wrong comes out by itself, since D = outside − wire.
+ *
+ * @param tested rate of the whole spring where a push test has told it, whatever the sizes are; else 0 [N/m]
+ * @param room moduli at room temperature
  */
-record MeasuredInputs(double[] middle, double[] halfWidth, Ends ends) {
+record MeasuredInputs(double[] middle, double[] halfWidth, Ends ends, double tested, Moduli room) {
 
     static final int WIRE = 0;
     static final int OUTSIDE = 1;
@@ -23,7 +26,7 @@ record MeasuredInputs(double[] middle, double[] halfWidth, Ends ends) {
 
     static MeasuredInputs of(MeasuredSpring spring, SpringMaterial material) {
         Ends ends = spring.ends().orElse(Ends.both(EndType.CLOSED));
-        return of(
+        MeasuredInputs bySizes = of(
                 spring.wire(),
                 spring.outsideDiameter(),
                 spring.freeLength(),
@@ -31,6 +34,16 @@ record MeasuredInputs(double[] middle, double[] halfWidth, Ends ends) {
                 spring.allErrors(),
                 ends,
                 material.stiffness(spring.wire()));
+        return spring.seen().rate().map(bySizes::tested).orElse(bySizes);
+    }
+
+    /** The rate is told by a test: stiffness is now the test's factor, 1 in the middle. */
+    private MeasuredInputs tested(org.strawblue.core.estimate.Estimate rate) {
+        double[] known = middle.clone();
+        double[] doubt = halfWidth.clone();
+        known[STIFFNESS] = 1;
+        doubt[STIFFNESS] = (rate.high() - rate.low()) / 2 / rate.value();
+        return new MeasuredInputs(known, doubt, ends, rate.value(), room);
     }
 
     static MeasuredInputs of(
@@ -47,7 +60,9 @@ record MeasuredInputs(double[] middle, double[] halfWidth, Ends ends) {
         return new MeasuredInputs(
                 new double[] {wire, outside, free, coils, centre},
                 new double[] {e.wire(), e.outside(), e.freeLength(), e.coils(), shearHalf},
-                ends);
+                ends,
+                0,
+                stiffness.moduli());
     }
 
     Coil nominal(Optional<Cut> cut) {
@@ -59,17 +74,31 @@ record MeasuredInputs(double[] middle, double[] halfWidth, Ends ends) {
      * is put in here.
      */
     Coil coil(Optional<Cut> cut, double wire, double outside, double free, double coils, double stiffness) {
-        Coil whole = new Coil(wire, outside, free, coils, ends, stiffness);
+        Coil whole = whole(wire, outside, free, coils, stiffness);
         Coil made = cut.isPresent() ? cut.get().of(whole) : whole;
         double few = FewCoils.factor(made.active());
-        return few == 1
-                ? made
-                : new Coil(made.wire(), made.outside(), made.free(), made.total(), made.ends(), stiffness * few);
+        return few == 1 ? made : made.stiffer(few);
+    }
+
+    /** The spring as measured, before any cut, without what few coils add. */
+    Coil whole() {
+        return whole(middle[WIRE], middle[OUTSIDE], middle[FREE], middle[COILS], middle[STIFFNESS]);
+    }
+
+    private Coil whole(double wire, double outside, double free, double coils, double stiffness) {
+        Coil plain = new Coil(wire, outside, free, coils, ends, stiffness);
+        if (tested == 0) {
+            return plain;
+        }
+        double bySizes = plain.rate(room) / stiffness * FewCoils.factor(plain.active());
+        return plain.stiffer(tested / bySizes);
     }
 
     /** Half-width of the stiffness factor for a spring with so many active coils, the formula's own error in it. */
     double stiffnessHalfWidth(double activeCoils) {
-        return Math.hypot(halfWidth[STIFFNESS], FewCoils.halfWidth(activeCoils));
+        double formula = FewCoils.halfWidth(activeCoils);
+        double unknown = tested == 0 ? formula : formula - FewCoils.halfWidth(middle[COILS] - ends.inactive());
+        return Math.hypot(halfWidth[STIFFNESS], Math.max(0, unknown));
     }
 
     /** A figure of the spring with its 80 % interval, by linear propagation of the five errors. */

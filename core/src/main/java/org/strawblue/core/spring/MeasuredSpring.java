@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param ends absent where nobody noted how they are formed
  * @param material in the owner's words; absent where not known
  * @param quantity how many lie there
+ * @param seen what is known beyond the sizes
  */
 public record MeasuredSpring(
         String name,
@@ -25,7 +26,34 @@ public record MeasuredSpring(
         Optional<Ends> ends,
         Optional<String> material,
         MeasurementErrors errors,
-        int quantity) {
+        int quantity,
+        Seen seen) {
+
+    /** Of which no more than the sizes is known. */
+    public MeasuredSpring(
+            String name,
+            int row,
+            double wire,
+            double outsideDiameter,
+            double freeLength,
+            double totalCoils,
+            Optional<Ends> ends,
+            Optional<String> material,
+            MeasurementErrors errors,
+            int quantity) {
+        this(
+                name,
+                row,
+                wire,
+                outsideDiameter,
+                freeLength,
+                totalCoils,
+                ends,
+                material,
+                errors,
+                quantity,
+                Seen.nothing());
+    }
 
     public MeasuredSpring {
         if (!(wire > 0) || !(outsideDiameter > 2 * wire) || !(freeLength > 0) || !(totalCoils > 0)) {
@@ -34,8 +62,23 @@ public record MeasuredSpring(
         }
     }
 
+    public MeasuredSpring with(Seen more) {
+        return new MeasuredSpring(
+                name,
+                row,
+                wire,
+                outsideDiameter,
+                freeLength,
+                totalCoils,
+                ends,
+                material,
+                errors,
+                quantity,
+                more);
+    }
+
     /** The errors, with the doubt about the ends in them where these are not known. */
-    MeasurementErrors allErrors() {
+    public MeasurementErrors allErrors() {
         return ends.isPresent() ? errors : errors.endsUnknown();
     }
 }

@@ -72,8 +72,13 @@ public record SpringMaterial(
     }
 
     /** The wire of a drawer's spring; {@code UNKNOWN} where its owner does not say or the words mean nothing here. */
-    static SpringMaterial of(MeasuredSpring spring) {
-        return spring.material().flatMap(SpringMaterial::find).orElseGet(() -> of(Key.UNKNOWN));
+    public static SpringMaterial of(MeasuredSpring spring) {
+        return spring.seen().wire().or(() -> named(spring)).orElseGet(() -> of(Key.UNKNOWN));
+    }
+
+    /** What its owner calls it; absent where nothing known is meant. */
+    public static Optional<SpringMaterial> named(MeasuredSpring spring) {
+        return spring.material().flatMap(SpringMaterial::find);
     }
 
     /** For a wire diameter [m]; the nearest row serves beyond the table. */

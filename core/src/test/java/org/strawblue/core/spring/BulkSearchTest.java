@@ -56,7 +56,7 @@ class BulkSearchTest {
             assertThat(bulk.works(i)).as("spring %s", i).isEqualTo(verdict.works());
             if (verdict.works()) {
                 assertThat(bulk.removed(i)).isEqualTo(verdict.spring().cut().map(Cut::removed).orElse(0.0));
-                assertThat(bulk.probability(i)).isCloseTo(verdict.probability(), within(0.025));
+                assertThat(bulk.probability(i)).isCloseTo(verdict.probability(), within(0.001));
             }
         }
         assertThat(bulk.working()).isBetween(5, 200);

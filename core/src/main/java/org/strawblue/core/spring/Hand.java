@@ -1,4 +1,4 @@
-package org.strawblue.core.spring.family;
+package org.strawblue.core.spring;
 
 /** Which way a helical spring is wound. */
 public enum Hand {
