@@ -38,8 +38,8 @@ public final class SpringSearchSpeed {
                 first = i == 0 ? seconds : first;
                 best = Math.min(best, seconds);
             }
-            System.out.println(String.format(
-                    Locale.ROOT, "%s %.4f %.4f %d %s", size, first, best, found.working(), sums(found)));
+            System.out.println(
+                    String.format(Locale.ROOT, "%s %.4f %.4f %d %s", size, first, best, found.working(), sums(found)));
         }
     }
 

@@ -95,8 +95,10 @@ final class SpringFamilyOperations {
         all.put("extension-body-stress", in -> stress(extension(in).bodyStress(force(in))));
         all.put("extension-hook-bending", in -> stress(extension(in).hookBending(force(in))));
         all.put("extension-hook-torsion", in -> stress(extension(in).hookTorsion(force(in))));
-        all.put("extension-initial-tension-stress", in -> stress(ExtensionSpring.initialTensionStress(in.number("index"))
-                .middle()));
+        all.put(
+                "extension-initial-tension-stress",
+                in -> stress(
+                        ExtensionSpring.initialTensionStress(in.number("index")).middle()));
         all.put("extension-active-without-hooks", in -> Result.number(in.number("coils")));
     }
 
@@ -119,14 +121,17 @@ final class SpringFamilyOperations {
         all.put("torsion-turns", in -> Result.number(torsion(in).turns(moment(in))));
         all.put("torsion-body-turns", in -> Result.number(torsion(in).bodyTurns(moment(in))));
         all.put("torsion-stress", in -> stress(torsion(in).stress(moment(in))));
-        all.put("torsion-moment", in -> new Result.Number(new Quantity(
-                Dimension.MOMENT, torsion(in).momentAt(in.si("stress", Dimension.STRESS)))));
+        all.put(
+                "torsion-moment",
+                in -> new Result.Number(
+                        new Quantity(Dimension.MOMENT, torsion(in).momentAt(in.si("stress", Dimension.STRESS)))));
         all.put("torsion-wound-mean", in -> length(torsion(in).woundMean(in.number("turns"))));
         all.put("torsion-clearance", in -> length(torsion(in).clearance(in.length("pin"), in.number("turns"))));
         all.put("torsion-body-length", in -> length(torsion(in).bodyLength(in.number("turns"))));
         all.put(
                 "torsion-frictionless-angle",
-                in -> new Result.Number(new Quantity(Dimension.ANGLE, torsion(in).frictionlessAngle(moment(in)))));
+                in -> new Result.Number(
+                        new Quantity(Dimension.ANGLE, torsion(in).frictionlessAngle(moment(in)))));
         all.put("torsion-clearance-as-if-free", in -> length(torsion(in).clearance(in.length("pin"), 0)));
     }
 
@@ -175,14 +180,16 @@ final class SpringFamilyOperations {
     }
 
     private static void fatigue(Map<String, Operation> all) {
-        all.put("fatigue-safety", in -> Result.number(law(in).safety(
-                        in.si("amplitude", Dimension.STRESS),
-                        in.si("mean stress", Dimension.STRESS),
-                        in.si("strength", Dimension.STRESS))));
+        all.put(
+                "fatigue-safety",
+                in -> Result.number(law(in).safety(
+                                in.si("amplitude", Dimension.STRESS),
+                                in.si("mean stress", Dimension.STRESS),
+                                in.si("strength", Dimension.STRESS))));
         all.put(
                 "spring-endurance-by-parabola",
-                in -> stress(org.strawblue.core.spring.Zimmerli.enduranceByParabola(
-                        in.si("strength", Dimension.STRESS))));
+                in -> stress(
+                        org.strawblue.core.spring.Zimmerli.enduranceByParabola(in.si("strength", Dimension.STRESS))));
     }
 
     private static FatigueLaw law(Inputs in) {
@@ -195,17 +202,19 @@ final class SpringFamilyOperations {
     }
 
     private static void tolerances(Map<String, Operation> all) {
-        all.put("tolerance-coil-diameter", in -> orRefused(
-                CoilDiameterClass.values()[(int) in.number("class") - 1].deviation(in.length("mean"), in.length("wire")),
-                Dimension.LENGTH));
+        all.put(
+                "tolerance-coil-diameter",
+                in -> orRefused(
+                        CoilDiameterClass.values()[(int) in.number("class") - 1].deviation(
+                                in.length("mean"), in.length("wire")),
+                        Dimension.LENGTH));
         all.put(
                 "tolerance-free-length-share",
                 in -> Result.number(FreeLengthTolerance.share(in.number("coils per inch"), in.number("index"))));
         all.put(
                 "tolerance-load-share",
                 in -> orRefused(
-                        LoadTolerance.share(in.length("length tolerance"), in.length("deflection")),
-                        Dimension.NUMBER));
+                        LoadTolerance.share(in.length("length tolerance"), in.length("deflection")), Dimension.NUMBER));
     }
 
     private static Result orRefused(OptionalDouble value, Dimension dimension) {

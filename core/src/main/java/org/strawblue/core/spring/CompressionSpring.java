@@ -21,7 +21,7 @@ import org.strawblue.core.source.Basis;
 public record CompressionSpring(
         MeasuredSpring spring, Optional<Cut> cut, SpringMaterial material, Moduli moduli, Coil nominal) {
 
-    static final StressFactor STRESS_FACTOR = new Bergstraesser();
+    public static final StressFactor STRESS_FACTOR = new Bergstraesser();
     private static final RateLaw RATE = new PitchCorrectedRate();
     private static final CoilGrowth HELD = new EndsHeld();
     private static final CoilGrowth FREE = new EndsFree();
@@ -44,7 +44,7 @@ public record CompressionSpring(
                 MeasuredInputs.of(spring, material).nominal(cut));
     }
 
-    MeasuredInputs inputs() {
+    public MeasuredInputs inputs() {
         return MeasuredInputs.of(spring, material);
     }
 
@@ -98,7 +98,7 @@ public record CompressionSpring(
     }
 
     /** Where single coils reach at a length [m]: the mean growth, ends free, and their wander off the axis [m]. */
-    static double widestOutside(Coil coil, Moduli moduli, double length) {
+    public static double widestOutside(Coil coil, Moduli moduli, double length) {
         return widestAtPitch(coil, moduli, coil.pitchAt(length));
     }
 

@@ -51,7 +51,9 @@ final class CutScan {
 
     /** The best cut to this new end that keeps every limit. */
     Optional<Cut> best(boolean atFirst, EndType end) {
-        Ends ends = atFirst ? new Ends(end, whole.ends().second()) : new Ends(whole.ends().first(), end);
+        Ends ends = atFirst
+                ? new Ends(end, whole.ends().second())
+                : new Ends(whole.ends().first(), end);
         EndType old = atFirst ? whole.ends().first() : whole.ends().second();
         double least = end.closed() ? STEP : Math.max(STEP, old.inactive());
         double bestSpare = 0;
@@ -97,7 +99,9 @@ final class CutScan {
         }
         double coils = inputs.halfWidth()[MeasuredInputs.COILS] / active;
         double relative = rateError + coils * coils;
-        spare = Math.min(spare, force(rate * toRest, duty.restForce().low(), duty.restForce().high(), toRest, relative));
+        spare = Math.min(
+                spare,
+                force(rate * toRest, duty.restForce().low(), duty.restForce().high(), toRest, relative));
         double most = Math.min(duty.fullForce().high(), atSet);
         spare = Math.min(spare, force(rate * toFull, duty.fullForce().low(), most, toFull, relative));
         return spare <= 0 ? spare : Math.min(spare, shape(free, active, rate));

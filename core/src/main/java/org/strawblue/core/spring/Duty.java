@@ -14,7 +14,7 @@ import org.strawblue.core.quantity.Dimension;
  * @param rod [m], 0 where there is none
  * @param moving whether it is worked often
  */
-record Duty(
+public record Duty(
         Moduli moduli,
         double allowable,
         double strength,
@@ -31,7 +31,7 @@ record Duty(
     private static final double GUIDE = Figures.PRACTICE.number("guide_clearance");
     private static final Band ANY = new Band(Dimension.FORCE, 0, Double.POSITIVE_INFINITY);
 
-    static Duty of(Pocket pocket, Moduli moduli, AllowableStress stress) {
+    public static Duty of(Pocket pocket, Moduli moduli, AllowableStress stress) {
         return of(pocket, moduli, stress.stress(), stress.strength());
     }
 
@@ -51,12 +51,12 @@ record Duty(
     }
 
     /** Seats taken as flat and parallel where the job does not say. */
-    Seating seat() {
+    public Seating seat() {
         return seating.orElse(Seating.BOTH_FLAT);
     }
 
     /** Whether bore or rod lies so close that the spring cannot bow out far. */
-    boolean guided(Coil coil) {
+    public boolean guided(Coil coil) {
         double room = GUIDE * coil.mean();
         return bore - coil.outside() <= room || rod > 0 && coil.inside() - rod <= room;
     }

@@ -7,12 +7,12 @@ import org.hipparchus.special.Erf;
  * others by additive recurrence with the powers of the root of x^(n+1) = x + 1, which keeps its points farther apart than
  * chance does, then the inverse normal distribution.
  */
-final class EvenPoints {
+public final class EvenPoints {
 
     private EvenPoints() {}
 
     /** {@code count} points in {@code dimensions} independent standard normal variables. */
-    static double[][] normal(int count, int dimensions) {
+    public static double[][] normal(int count, int dimensions) {
         double root = root(dimensions - 1);
         double[][] points = new double[count][dimensions];
         for (int i = 0; i < count; i++) {

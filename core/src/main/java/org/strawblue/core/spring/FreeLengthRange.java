@@ -7,15 +7,15 @@ package org.strawblue.core.spring;
  * @param low [m]
  * @param high [m]; below {@code low} where no free length will do
  */
-record FreeLengthRange(double low, double high) {
+public record FreeLengthRange(double low, double high) {
 
     private static final FreeLengthRange NONE = new FreeLengthRange(1, 0);
 
-    boolean none() {
+    public boolean none() {
         return high < low;
     }
 
-    static FreeLengthRange of(Coil coil, Duty duty) {
+    public static FreeLengthRange of(Coil coil, Duty duty) {
         boolean fits = coil.active() > 0
                 && duty.atFull() >= coil.solid() + coil.leastGap(duty.moving())
                 && coil.inside() >= duty.rod();

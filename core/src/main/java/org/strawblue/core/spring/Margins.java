@@ -3,14 +3,14 @@ package org.strawblue.core.spring;
 import java.util.OptionalDouble;
 
 /** How far a spring of exact sizes keeps each limit of a pocket: each margin as a share of what it is measured by. */
-final class Margins {
+public final class Margins {
 
     private static final Limit[] LIMITS = Limit.values();
     private final double[] margins = new double[LIMITS.length];
 
     private Margins() {}
 
-    static Margins of(Coil coil, Duty duty) {
+    public static Margins of(Coil coil, Duty duty) {
         Margins m = new Margins();
         double rate = coil.rate(duty.moduli());
         double atRest = rate * (coil.free() - duty.atRest());
@@ -30,11 +30,11 @@ final class Margins {
         return m;
     }
 
-    double get(Limit limit) {
+    public double get(Limit limit) {
         return margins[limit.ordinal()];
     }
 
-    double worst() {
+    public double worst() {
         double worst = Double.POSITIVE_INFINITY;
         for (double m : margins) {
             worst = Math.min(worst, m);
@@ -42,7 +42,7 @@ final class Margins {
         return worst;
     }
 
-    boolean kept() {
+    public boolean kept() {
         return worst() >= 0;
     }
 

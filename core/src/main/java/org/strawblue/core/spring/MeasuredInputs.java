@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.estimate.Normal;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.source.Basis;
 
@@ -15,14 +16,14 @@ import org.strawblue.core.source.Basis;
  * @param tested rate of the whole spring where a push test has told it, whatever the sizes are; else 0 [N/m]
  * @param room moduli at room temperature
  */
-record MeasuredInputs(double[] middle, double[] halfWidth, Ends ends, double tested, Moduli room) {
+public record MeasuredInputs(double[] middle, double[] halfWidth, Ends ends, double tested, Moduli room) {
 
     static final int WIRE = 0;
     static final int OUTSIDE = 1;
     static final int FREE = 2;
     static final int COILS = 3;
     static final int STIFFNESS = 4;
-    static final int COUNT = 5;
+    public static final int COUNT = 5;
 
     static MeasuredInputs of(MeasuredSpring spring, SpringMaterial material) {
         Ends ends = spring.ends().orElse(Ends.both(EndType.CLOSED));
@@ -65,7 +66,7 @@ record MeasuredInputs(double[] middle, double[] halfWidth, Ends ends, double tes
                 stiffness.moduli());
     }
 
-    Coil nominal(Optional<Cut> cut) {
+    public Coil nominal(Optional<Cut> cut) {
         return coil(cut, middle[WIRE], middle[OUTSIDE], middle[FREE], middle[COILS], middle[STIFFNESS]);
     }
 
@@ -99,6 +100,16 @@ record MeasuredInputs(double[] middle, double[] halfWidth, Ends ends, double tes
         double formula = FewCoils.halfWidth(activeCoils);
         double unknown = tested == 0 ? formula : formula - FewCoils.halfWidth(middle[COILS] - ends.inactive());
         return Math.hypot(halfWidth[STIFFNESS], Math.max(0, unknown));
+    }
+
+    /** One spring that may be the true one: the inputs so many standard deviations from their middle, uncut. */
+    public Coil sampled(double[] z, int from) {
+        double[] x = middle.clone();
+        for (int i = 0; i < COUNT; i++) {
+            double half = i == STIFFNESS ? stiffnessHalfWidth(middle[COILS] - ends.inactive()) : halfWidth[i];
+            x[i] += z[from + i] * half / Normal.HALF_OF_80;
+        }
+        return coil(Optional.empty(), x[WIRE], x[OUTSIDE], x[FREE], x[COILS], x[STIFFNESS]);
     }
 
     /** A figure of the spring with its 80 % interval, by linear propagation of the five errors. */

@@ -64,17 +64,7 @@ public record MeasuredSpring(
 
     public MeasuredSpring with(Seen more) {
         return new MeasuredSpring(
-                name,
-                row,
-                wire,
-                outsideDiameter,
-                freeLength,
-                totalCoils,
-                ends,
-                material,
-                errors,
-                quantity,
-                more);
+                name, row, wire, outsideDiameter, freeLength, totalCoils, ends, material, errors, quantity, more);
     }
 
     /** The errors, with the doubt about the ends in them where these are not known. */

@@ -40,9 +40,7 @@ public final class Relaxation {
         double last = CELSIUS.toSi(rows.get(rows.size() - 1).number("temperature_C"));
         double held = Math.max(temperature, first);
         return new Validity(
-                        "Slackening of " + material.name(),
-                        "Temperature",
-                        new Band(Dimension.TEMPERATURE, first, last))
+                        "Slackening of " + material.name(), "Temperature", new Band(Dimension.TEMPERATURE, first, last))
                 .check(held)
                 .map(Answer::<Estimate>refused)
                 .orElseGet(() -> Answer.of(between(rows, CELSIUS.fromSi(held), stressShare)));
@@ -59,8 +57,7 @@ public final class Relaxation {
         double at = (celsius - from) / (warm.number("temperature_C") - from);
         double low = share * (cool.number("loss_low") + at * (warm.number("loss_low") - cool.number("loss_low")));
         double high = share * (cool.number("loss_high") + at * (warm.number("loss_high") - cool.number("loss_high")));
-        Basis basis = new Basis(
-                "slackening of warm springs", warm.text("source"), Standing.of(warm.text("standing")));
+        Basis basis = new Basis("slackening of warm springs", warm.text("source"), Standing.of(warm.text("standing")));
         return Estimate.of(Dimension.FRACTION, (low + high) / 2, low, high, basis);
     }
 }

@@ -36,7 +36,8 @@ public record SpringColumns(
         free[i] = spring.freeLength();
         coils[i] = spring.totalCoils();
         first[i] = (byte) spring.ends().map(e -> e.first().ordinal()).orElse(-1).intValue();
-        second[i] = (byte) spring.ends().map(e -> e.second().ordinal()).orElse(-1).intValue();
+        second[i] =
+                (byte) spring.ends().map(e -> e.second().ordinal()).orElse(-1).intValue();
         material[i] = (byte) SpringMaterial.of(spring).key().ordinal();
     }
 

@@ -2,11 +2,53 @@ package org.strawblue.core.spring;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.strawblue.core.estimate.Finding;
 
 /** Which springs of a drawer work in a pocket, as they are or cut down. */
 public final class SpringSearch {
 
     private SpringSearch() {}
+
+    /** The likeliest of those that work, as they are or cut, by few points; absent where none does. */
+    public static Optional<MeasuredSpring> likeliest(Pocket pocket, List<MeasuredSpring> drawer) {
+        MeasuredSpring best = null;
+        double chance = -1;
+        for (MeasuredSpring spring : drawer) {
+            double its = new SpringTrial(pocket, spring).roughChance();
+            if (its > chance) {
+                chance = its;
+                best = spring;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** What to mind about a spring in a pocket where it may well work. */
+    public static List<Finding> cautions(CompressionSpring spring, Pocket pocket) {
+        return spring.allowable()
+                .map(a -> SpringCautions.of(spring, pocket, Duty.of(pocket, spring.moduli(), a)))
+                .orElse(List.of());
+    }
+
+    /** Whether a spring keeps every limit as it is, each measurement taken as exact. */
+    public static boolean worksAsItIs(CompressionSpring spring, Pocket pocket) {
+        Coil coil = spring.nominal();
+        return coil.active() > 0
+                && coil.pitch() >= coil.wire()
+                && pocket.temperature().orElse(0) <= spring.material().hottest()
+                && spring.allowable()
+                        .map(a -> Margins.of(coil, Duty.of(pocket, spring.moduli(), a)).kept())
+                        .orElse(false);
+    }
+
+    /** The chance that a spring works as it is, whatever its figures say when taken as exact [1]. */
+    public static double chance(CompressionSpring spring, Pocket pocket, boolean rough) {
+        return spring.allowable()
+                .map(a -> (rough ? WorkingProbability.coarse() : WorkingProbability.fine())
+                        .of(spring.inputs(), spring.cut(), Duty.of(pocket, spring.moduli(), a)))
+                .orElse(0.0);
+    }
 
     /**
      * Every spring, the likeliest to work first. Among springs that differ by less than one chance in a

@@ -27,6 +27,18 @@ final class SpringTrial {
     /** One way of using the spring. */
     private record Way(Optional<Cut> cut, Margins margins) {}
 
+    /** Of the best way of using it; −1 where none keeps every limit. */
+    double roughChance() {
+        if (ruledOut().isPresent()) {
+            return -1;
+        }
+        Duty duty = Duty.of(pocket, whole.moduli(), whole.allowable().orElseThrow());
+        Margins asItIs = Margins.of(whole.nominal(), duty);
+        return beyondCutting(asItIs, duty)
+                ? -1
+                : BestWay.of(inputs, duty, asItIs.kept()).map(BestWay::probability).orElse(-1.0);
+    }
+
     SpringVerdict judge() {
         Optional<Phrase> ruledOut = ruledOut();
         if (ruledOut.isPresent()) {

@@ -1,11 +1,8 @@
 package org.strawblue.core.spring;
 
-import java.util.List;
 import java.util.Optional;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
-import org.strawblue.core.quantity.Units;
-import org.strawblue.core.table.Table;
 
 /** Which trade sizes of music wire could be wound into a spring that a pocket would take, closed and ground ends. */
 final class WireRange {
@@ -17,15 +14,11 @@ final class WireRange {
     private static final double INDEX_HIGH = Figures.PRACTICE.number("index_high");
     private static final int DIAMETERS = 6;
 
-    private static final List<Double> WIRES = Table.of(WireRange.class, "wire_sizes.csv").rows().stream()
-            .map(r -> r.number("wire_mm") * Units.of(Dimension.LENGTH, "mm").factor())
-            .toList();
-
     private WireRange() {}
 
     static Optional<Band> of(Pocket pocket) {
         double[] fitting =
-                WIRES.stream().mapToDouble(w -> w).filter(w -> some(pocket, w)).toArray();
+                TradeWire.sizes().stream().mapToDouble(w -> w).filter(w -> some(pocket, w)).toArray();
         return fitting.length == 0
                 ? Optional.empty()
                 : Optional.of(new Band(Dimension.LENGTH, fitting[0], fitting[fitting.length - 1]));

@@ -33,7 +33,7 @@ public final class Zimmerli {
     }
 
     /** The greatest mean stress that goes with an amplitude [Pa]. */
-    static double greatestMean(double amplitude, double strength) {
+    public static double greatestMean(double amplitude, double strength) {
         return shearStrength(strength) * (1 - amplitude / endurance(strength));
     }
 }

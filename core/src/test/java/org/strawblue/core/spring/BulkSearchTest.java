@@ -55,7 +55,8 @@ class BulkSearchTest {
             SpringVerdict verdict = verdicts.get(drawer.get(i));
             assertThat(bulk.works(i)).as("spring %s", i).isEqualTo(verdict.works());
             if (verdict.works()) {
-                assertThat(bulk.removed(i)).isEqualTo(verdict.spring().cut().map(Cut::removed).orElse(0.0));
+                assertThat(bulk.removed(i))
+                        .isEqualTo(verdict.spring().cut().map(Cut::removed).orElse(0.0));
                 assertThat(bulk.probability(i)).isCloseTo(verdict.probability(), within(0.001));
             }
         }
@@ -70,7 +71,8 @@ class BulkSearchTest {
         BulkResult bulk = BulkSearch.search(PLUNGER, SpringColumns.of(drawer));
         for (int i = 0; i < drawer.size(); i++) {
             CompressionSpring whole = CompressionSpring.of(drawer.get(i), Optional.empty(), PLUNGER.temperature());
-            if (whole.allowable().isEmpty() || whole.nominal().pitch() < whole.nominal().wire()) {
+            if (whole.allowable().isEmpty()
+                    || whole.nominal().pitch() < whole.nominal().wire()) {
                 assertThat(bulk.ruledOut(i)).isTrue();
                 continue;
             }

@@ -11,8 +11,7 @@ package org.strawblue.core.spring.family;
  * @param tension E [Pa]
  * @param poisson μ [1]
  */
-public record DiscSpring(
-        double outside, double inside, double thickness, double cone, double tension, double poisson)
+public record DiscSpring(double outside, double inside, double thickness, double cone, double tension, double poisson)
         implements AxialSpring {
 
     private static final double FOUR = Laws.OF.number("disc_four");

@@ -13,8 +13,7 @@ package org.strawblue.core.spring.family;
  * @param legs length of both legs together, as far as they bend [m]
  * @param tension E [Pa]
  */
-public record TorsionSpring(double wire, double mean, double bodyCoils, double legs, double tension)
-        implements Spring {
+public record TorsionSpring(double wire, double mean, double bodyCoils, double legs, double tension) implements Spring {
 
     private static final double SHOP = Laws.OF.number("torsion_turns_shop");
     private static final double CLASSICAL = Laws.OF.number("torsion_angle_classical");

@@ -12,8 +12,8 @@ import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.source.Basis;
 import org.strawblue.core.spring.CompressionSpring;
-import org.strawblue.core.spring.Ends;
 import org.strawblue.core.spring.EndType;
+import org.strawblue.core.spring.Ends;
 import org.strawblue.core.spring.MeasuredSpring;
 import org.strawblue.core.spring.SpringMaterial;
 
@@ -50,24 +50,16 @@ public record Identification(
         Optional<Estimate> modulus = test.map(t -> impliedModulus(measured, t));
         MaterialOdds odds = modulus.map(g -> looks.given(g.value(), half(g) / g.value(), measured.wire()))
                 .orElse(looks);
-        MeasuredSpring known = measured.with(
-                measured.seen().identified(PlausibleWire.of(odds, measured.wire()), Optional.empty()));
+        MeasuredSpring known =
+                measured.with(measured.seen().identified(PlausibleWire.of(odds, measured.wire()), Optional.empty()));
         Estimate bySizes = CompressionSpring.of(known, Optional.empty(), OptionalDouble.empty())
                 .rate();
         Estimate rate = test.map(t -> fused(bySizes, t)).orElse(bySizes);
         MeasuredSpring done = test.isPresent()
-                ? measured.with(measured.seen()
-                        .identified(known.seen().wire().orElseThrow(), Optional.of(rate)))
+                ? measured.with(measured.seen().identified(known.seen().wire().orElseThrow(), Optional.of(rate)))
                 : known;
         return new Identification(
-                done,
-                odds,
-                budget(known),
-                bySizes,
-                test,
-                rate,
-                modulus,
-                findings(done, odds, bySizes, test));
+                done, odds, budget(known), bySizes, test, rate, modulus, findings(done, odds, bySizes, test));
     }
 
     /** The spring as the search should take it: identified where there is anything to go by, else as it came. */

@@ -37,7 +37,8 @@ final class MaterialFindings {
                     Phrase.of(
                             "It may be stainless that looks like steel: {}.",
                             Quantity.fraction(odds.of(Key.STAINLESS))),
-                    Phrase.of("Cold-drawn stainless takes the magnet a little, and bears a third less than music wire."),
+                    Phrase.of(
+                            "Cold-drawn stainless takes the magnet a little, and bears a third less than music wire."),
                     Phrase.of("Weigh it: stainless gives about an eighth more than steel of the same sizes.")));
         }
         return all;

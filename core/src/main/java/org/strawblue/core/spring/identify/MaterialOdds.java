@@ -64,7 +64,9 @@ public record MaterialOdds(Map<Key, Double> odds) {
     public MaterialOdds given(double modulus, double error, double wire) {
         return weighed(k -> {
             SpringMaterial.Stiffness stiffness = SpringMaterial.of(k).stiffness(wire);
-            double spread = (stiffness.shearHigh() - stiffness.shearLow()) / 2 / stiffness.moduli().shear();
+            double spread = (stiffness.shearHigh() - stiffness.shearLow())
+                    / 2
+                    / stiffness.moduli().shear();
             double deviation = Math.hypot(error, spread) / Normal.HALF_OF_80;
             double off = Math.log(modulus / stiffness.moduli().shear()) / deviation;
             return Math.exp(-off * off / 2) / deviation;

@@ -28,8 +28,10 @@ public final class PushTest {
 
     /** [N/m]; absent where there are no two lengths. */
     public static Optional<Estimate> rate(List<PushReading> readings) {
-        double length = readings.stream().mapToDouble(PushReading::length).average().orElse(0);
-        double force = readings.stream().mapToDouble(PushReading::force).average().orElse(0);
+        double length =
+                readings.stream().mapToDouble(PushReading::length).average().orElse(0);
+        double force =
+                readings.stream().mapToDouble(PushReading::force).average().orElse(0);
         double square = 0;
         double product = 0;
         for (PushReading r : readings) {

@@ -30,8 +30,8 @@ final class SetSigns {
         List<Finding> all = new ArrayList<>();
         s.seen().lengthBefore().ifPresent(before -> all.add(pressed(before, s.freeLength())));
         Optional<AllowableStress> bears = spring.allowable();
-        bears.ifPresent(b -> atSolid(spring, b, s.seen().lengthBefore().isPresent())
-                .ifPresent(all::add));
+        bears.ifPresent(
+                b -> atSolid(spring, b, s.seen().lengthBefore().isPresent()).ifPresent(all::add));
         return all;
     }
 
@@ -42,7 +42,8 @@ final class SetSigns {
                         Phrase.of(
                                 "It is still taking a set: {} of its length went when it was pressed solid.",
                                 Quantity.fraction(lost)),
-                        Phrase.of("Its wire is strained beyond what it bears. The rate has stayed, length and force have not."),
+                        Phrase.of(
+                                "Its wire is strained beyond what it bears. The rate has stayed, length and force have not."),
                         Phrase.of("Press it solid until it gets no shorter, then measure its length again."))
                 : new Finding.Note(
                         Phrase.of("It keeps its length when pressed solid."),
@@ -56,8 +57,8 @@ final class SetSigns {
             return Optional.empty();
         }
         double force = spring.force(spring.solidLength().value()).value();
-        double plain =
-                ShearStress.uncorrected(force, spring.nominal().mean(), spring.nominal().wire());
+        double plain = ShearStress.uncorrected(
+                force, spring.nominal().mean(), spring.nominal().wire());
         boolean preset = plain > PRESET * bears.strength();
         return Optional.of(
                 preset

@@ -1,9 +1,9 @@
 package org.strawblue.core.spring.tolerance;
 
+import org.strawblue.core.estimate.Constants;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Unit;
 import org.strawblue.core.quantity.Units;
-import org.strawblue.core.estimate.Constants;
 import org.strawblue.core.table.Row;
 
 /** Reads rows that hold over one size and up to another. */

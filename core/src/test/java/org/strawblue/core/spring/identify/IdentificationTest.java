@@ -151,14 +151,14 @@ class IdentificationTest {
     void sizesAndTestAreWeighedTogether() {
         MeasuredSpring plain = spring(Seen.nothing(), Optional.of("music wire"), 0.03);
         double rate = Identification.of(plain).bySizes().value();
-        Identification both = Identification.of(
-                spring(seen(Map.of(), pushes(0.03, 1.03 * rate)), Optional.of("music wire"), 0.03));
+        Identification both =
+                Identification.of(spring(seen(Map.of(), pushes(0.03, 1.03 * rate)), Optional.of("music wire"), 0.03));
         assertThat(both.rate().value()).isBetween(rate, 1.03 * rate);
         assertThat(both.rate().band().width())
                 .isLessThan(both.bySizes().band().width())
                 .isLessThan(both.byTest().orElseThrow().band().width());
-        Identification torn = Identification.of(
-                spring(seen(Map.of(), pushes(0.03, 1.6 * rate)), Optional.of("music wire"), 0.03));
+        Identification torn =
+                Identification.of(spring(seen(Map.of(), pushes(0.03, 1.6 * rate)), Optional.of("music wire"), 0.03));
         assertThat(torn.rate()).isEqualTo(torn.byTest().orElseThrow());
         assertThat(torn.findings().stream().map(f -> f.what().template()))
                 .anyMatch(t -> t.contains("contradict each other"));
@@ -167,8 +167,8 @@ class IdentificationTest {
     /** A rate that was weighed is what the spring has, whatever its sizes; stress still comes from force and sizes. */
     @Test
     void theWeighedRateIsCarriedIntoTheSpring() {
-        MeasuredSpring known = Identification.resolved(
-                spring(seen(Map.of(), pushes(0.03, 1500)), Optional.of("music wire"), 0.03));
+        MeasuredSpring known =
+                Identification.resolved(spring(seen(Map.of(), pushes(0.03, 1500)), Optional.of("music wire"), 0.03));
         CompressionSpring spring = CompressionSpring.of(known, Optional.empty(), OptionalDouble.empty());
         assertThat(spring.rate().value())
                 .isCloseTo(known.seen().rate().orElseThrow().value(), Percentage.withPercentage(0.1));
@@ -191,6 +191,9 @@ class IdentificationTest {
     }
 
     private static List<String> whats(MeasuredSpring s) {
-        return Identification.of(s).findings().stream().map(Finding::what).map(p -> p.template()).toList();
+        return Identification.of(s).findings().stream()
+                .map(Finding::what)
+                .map(p -> p.template())
+                .toList();
     }
 }
