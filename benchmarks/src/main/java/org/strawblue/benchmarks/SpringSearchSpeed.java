@@ -1,5 +1,10 @@
 package org.strawblue.benchmarks;
 
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,8 +21,8 @@ import org.strawblue.core.spring.SpringMaterial;
 
 /**
  * Wall time of the full search, cuts included, for each number of springs given as an argument: first and best of five, and
- * what was found, so that another program that follows the same rules can be set beside it. With {@code --write FILE} the
- * drawer of that size is written as CSV in SI units instead.
+ * what was found, so that another program that follows the same rules can be set beside it. With {@code --write FILE SIZE} the
+ * drawer of that size is written instead: seven columns of doubles one after another, little end first, SI units.
  */
 public final class SpringSearchSpeed {
 
@@ -25,21 +30,30 @@ public final class SpringSearchSpeed {
 
     private SpringSearchSpeed() {}
 
-    public static void main(String[] sizes) {
+    public static void main(String[] sizes) throws IOException {
+        if (sizes[0].equals("--write")) {
+            write(drawer(Integer.parseInt(sizes[2])), Path.of(sizes[1]));
+            return;
+        }
         for (String size : sizes) {
             SpringColumns springs = drawer(Integer.parseInt(size));
-            double first = 0;
-            double best = Double.POSITIVE_INFINITY;
-            BulkResult found = null;
-            for (int i = 0; i < ROUNDS; i++) {
-                long start = System.nanoTime();
-                found = BulkSearch.search(pocket(), springs);
-                double seconds = (System.nanoTime() - start) / 1e9;
-                first = i == 0 ? seconds : first;
-                best = Math.min(best, seconds);
+            Timed first = Timed.search(springs);
+            double best = first.seconds();
+            for (int i = 1; i < ROUNDS; i++) {
+                best = Math.min(best, Timed.search(springs).seconds());
             }
+            BulkResult found = first.found();
             System.out.println(
-                    String.format(Locale.ROOT, "%s %.4f %.4f %d %s", size, first, best, found.working(), sums(found)));
+                    String.format(Locale.ROOT, "%s %.4f %.4f %d %s", size, first.seconds(), best, found.working(), sums(found)));
+        }
+    }
+
+    private record Timed(BulkResult found, double seconds) {
+
+        static Timed search(SpringColumns springs) {
+            long start = System.nanoTime();
+            BulkResult found = BulkSearch.search(pocket(), springs);
+            return new Timed(found, (System.nanoTime() - start) / 1e9);
         }
     }
 
@@ -51,6 +65,22 @@ public final class SpringSearchSpeed {
             removed += found.removed(i);
         }
         return String.format(Locale.ROOT, "%.6g %.1f", probability, removed);
+    }
+
+    private static void write(SpringColumns springs, Path file) throws IOException {
+        ByteBuffer bytes =
+                ByteBuffer.allocate(7 * Double.BYTES * springs.size()).order(ByteOrder.LITTLE_ENDIAN);
+        for (double[] column : new double[][] {springs.wire(), springs.outside(), springs.free(), springs.coils()}) {
+            for (double value : column) {
+                bytes.putDouble(value);
+            }
+        }
+        for (byte[] column : new byte[][] {springs.first(), springs.second(), springs.material()}) {
+            for (byte value : column) {
+                bytes.putDouble(value);
+            }
+        }
+        Files.write(file, bytes.array());
     }
 
     static Pocket pocket() {

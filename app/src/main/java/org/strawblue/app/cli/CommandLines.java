@@ -48,7 +48,7 @@ final class CommandLines {
         commands.put("harden", () -> new HardenCommand(screen));
         commands.put("temper", () -> new TemperCommand(screen));
         commands.put("colour", () -> new ColourCommand(screen));
-        commands.put("spring", () -> new SpringCommand(screen));
+        commands.put("spring", () -> SpringCommand.whole(screen));
         commands.put("fit", () -> new FitCommand(screen));
         commands.put("assemble", () -> new AssembleCommand(screen));
         commands.put("grades", () -> new GradesCommand(screen));

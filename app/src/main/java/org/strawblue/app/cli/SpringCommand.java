@@ -3,23 +3,15 @@ package org.strawblue.app.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.strawblue.app.input.Drawer;
-import org.strawblue.app.input.DrawerReader;
-import org.strawblue.app.input.QuantityReader;
-import org.strawblue.app.input.Read;
 import org.strawblue.app.report.Screen;
 import org.strawblue.app.service.Sheet;
 import org.strawblue.app.service.SpringService;
-import org.strawblue.core.quantity.Band;
-import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.spring.MeasuredSpring;
 import org.strawblue.core.spring.Pocket;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 
 /** What a compression spring does, whether it works in a pocket, and which of a drawer does. */
@@ -30,6 +22,7 @@ import picocli.CommandLine.Option;
         description = {
             "What a measured compression spring does; with a pocket, whether it works there;"
                     + " with a drawer file and a pocket, which springs work, as they are or cut down."
+                    + " The commands under it ask further: find, check, identify, cut, wind."
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {"0:answered", "1:refused, with the reason", "2:bad input"},
@@ -46,131 +39,39 @@ import picocli.CommandLine.Option;
         })
 final class SpringCommand extends Answering {
 
-    private static final String HEADS = "name,wire,outside,free length,coils,ends,material\n";
-
     @ArgGroup(exclusive = false, heading = "The spring:%n")
-    private Measured measured = new Measured();
+    private SpringOptions measured = new SpringOptions();
 
     @ArgGroup(exclusive = false, heading = "The pocket:%n")
-    private Place place = new Place();
+    private PocketOptions place = new PocketOptions();
 
     @Option(names = "--drawer", paramLabel = "FILE.csv", description = "A file of springs to choose from.")
     private @Nullable Path drawer;
-
-    /** Read by the reader of drawers, as a drawer of one. */
-    private static final class Measured {
-        @Option(names = "--wire", paramLabel = "SIZE", description = "Wire diameter.")
-        private @Nullable String wire;
-
-        @Option(names = "--outside", paramLabel = "SIZE", description = "Outside diameter.")
-        private @Nullable String outside;
-
-        @Option(names = "--free-length", paramLabel = "SIZE", description = "Length when free.")
-        private @Nullable String freeLength;
-
-        @Option(names = "--coils", paramLabel = "N", description = "All coils, tip to tip.")
-        private @Nullable String coils;
-
-        @Option(
-                names = "--ends",
-                paramLabel = "WORDS",
-                description = "closed and ground, closed, open, open and ground.")
-        private @Nullable String ends;
-
-        @Option(names = "--material", paramLabel = "WORDS", description = "music wire, stainless, ...")
-        private @Nullable String material;
-
-        private String row() {
-            return Stream.of("the spring", wire, outside, freeLength, coils, ends, material)
-                    .map(text -> text == null ? "" : "\"" + text.replace("\"", "\"\"") + "\"")
-                    .collect(Collectors.joining(","));
-        }
-
-        private void need(Question question) {
-            needOne(question, "--wire", wire);
-            needOne(question, "--outside", outside);
-            needOne(question, "--free-length", freeLength);
-            needOne(question, "--coils", coils);
-        }
-
-        private static void needOne(Question question, String option, @Nullable String text) {
-            if (text == null || QuantityReader.notKnown(text)) {
-                question.missing(option, text, "a measured size of the spring, or --drawer FILE.csv");
-            }
-        }
-    }
-
-    private static final class Place {
-        @Option(names = "--bore", paramLabel = "SIZE", description = "Hole it lies in.")
-        private @Nullable String bore;
-
-        @Option(names = "--rod", paramLabel = "SIZE", description = "Rod it lies on.")
-        private @Nullable String rod;
-
-        @Option(names = "--rest", paramLabel = "SIZE", description = "Length at rest, assembled.")
-        private @Nullable String rest;
-
-        @Option(names = "--travel", paramLabel = "SIZE", description = "How much further it is pushed.")
-        private @Nullable String travel;
-
-        @Option(names = "--force-at-rest", paramLabel = "FORCE", description = "Wanted: 4-8 N, \"about 1.5 lbf\".")
-        private @Nullable String forceAtRest;
-
-        @Option(names = "--force-at-full-travel", paramLabel = "FORCE", description = "Wanted at full travel.")
-        private @Nullable String forceAtFullTravel;
-    }
 
     SpringCommand(Screen screen) {
         super(screen);
     }
 
+    /** The command with those under it, of which each asks one thing. */
+    static CommandSpec whole(Screen screen) {
+        return CommandSpec.forAnnotatedObject(new SpringCommand(screen))
+                .addSubcommand("find", CommandSpec.forAnnotatedObject(new SpringFindCommand(screen)))
+                .addSubcommand("check", CommandSpec.forAnnotatedObject(new SpringCheckCommand(screen)))
+                .addSubcommand("identify", CommandSpec.forAnnotatedObject(new SpringIdentifyCommand(screen)))
+                .addSubcommand("cut", CommandSpec.forAnnotatedObject(new SpringCutCommand(screen)))
+                .addSubcommand("wind", CommandSpec.forAnnotatedObject(new SpringWindCommand(screen)));
+    }
+
     @Override
     Optional<Sheet> ask(Question question) {
-        Optional<Pocket> pocket = place.rest == null && place.travel == null && drawer == null
-                ? Optional.empty()
-                : Optional.of(pocket(question));
-        List<MeasuredSpring> springs = springs(question);
+        Optional<Pocket> pocket =
+                place.given() || drawer != null ? Optional.of(place.pocket(question)) : Optional.empty();
+        List<MeasuredSpring> springs = drawer != null
+                ? DrawerOption.springs(question, drawer)
+                : measured.spring(question, true).stream().toList();
         return question.answer(() -> drawer != null
                 ? SpringService.drawer(springs, pocket.orElseThrow())
                 : pocket.map(p -> SpringService.inPocket(springs.get(0), p))
                         .orElseGet(() -> SpringService.spring(springs.get(0))));
-    }
-
-    private List<MeasuredSpring> springs(Question question) {
-        if (drawer == null) {
-            measured.need(question);
-        }
-        Read<Drawer> read = drawer == null
-                ? DrawerReader.read("spring", HEADS + measured.row(), question.units())
-                : DrawerReader.read(drawer, question.units());
-        question.problems().addAll(read.problems());
-        List<MeasuredSpring> springs = read.value().map(Drawer::springs).orElse(List.of());
-        if (springs.isEmpty() && question.problems().isEmpty()) {
-            question.missing("--drawer", String.valueOf(drawer), "a drawer with at least one spring");
-        }
-        return springs;
-    }
-
-    private Pocket pocket(Question question) {
-        OptionalDouble bore = question.si("--bore", place.bore, Dimension.LENGTH);
-        OptionalDouble rod = question.si("--rod", place.rod, Dimension.LENGTH);
-        double rest = question.needed("--rest", place.rest, Dimension.LENGTH);
-        double travel = question.needed("--travel", place.travel, Dimension.LENGTH);
-        Optional<Band> atRest = question.band("--force-at-rest", place.forceAtRest, Dimension.FORCE);
-        Optional<Band> atFull = question.band("--force-at-full-travel", place.forceAtFullTravel, Dimension.FORCE);
-        if (question.problems().isEmpty() && !(rest > travel)) {
-            question.problem("--travel", String.valueOf(place.travel), "less than the length at rest", "Check both.");
-        }
-        return new Pocket(
-                "the pocket",
-                bore,
-                rod,
-                rest > 0 ? rest : 1,
-                Math.max(0, travel),
-                atRest,
-                atFull,
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
     }
 }

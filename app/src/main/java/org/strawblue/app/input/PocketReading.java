@@ -3,6 +3,9 @@ package org.strawblue.app.input;
 import java.util.Map;
 import java.util.Optional;
 import org.strawblue.core.job.PocketWish;
+import org.strawblue.core.quantity.Band;
+import org.strawblue.core.spring.Feel;
+import org.strawblue.core.spring.PreloadScrew;
 import org.strawblue.core.spring.Seating;
 
 /** Reads one place for a spring. */
@@ -32,14 +35,41 @@ final class PocketReading {
                 PartReading.optional(rod),
                 PartReading.optional(length),
                 PartReading.optional(travel),
-                pocket.band("force at rest"),
-                pocket.band("force at full travel"),
-                pocket.word("seating").flatMap(w -> Optional.ofNullable(SEATINGS.get(w))),
+                force("force at rest"),
+                force("force at full travel"),
+                seating(),
                 PartReading.optional(pocket.si("cycles")),
-                PartReading.optional(pocket.si("temperature")));
+                PartReading.optional(pocket.si("temperature")),
+                screw(),
+                pocket.word("rust").map("yes"::equals).orElse(false));
         boolean possible =
                 smaller("rod", rod, "bore", bore) & smaller("travel", travel, "length at rest", length) & forces(wish);
         return possible ? Optional.of(wish) : Optional.empty();
+    }
+
+    /** A band of forces, or how it should feel: "firm by thumb". */
+    private Optional<Band> force(String key) {
+        Optional<Band> felt =
+                pocket.text(key).flatMap(t -> Lexicon.of("feel").find(t)).flatMap(Feel::force);
+        return felt.isPresent() ? felt : pocket.band(key);
+    }
+
+    private Optional<Seating> seating() {
+        return pocket.word("seating").map(SEATINGS::get);
+    }
+
+    private Optional<PreloadScrew> screw() {
+        Optional<String> text = pocket.text("screw").filter(t -> !QuantityReader.notKnown(t));
+        Optional<PreloadScrew> screw = text.flatMap(PreloadScrew::of);
+        if (text.isPresent() && screw.isEmpty()) {
+            pocket.desk()
+                    .problem(
+                            pocket.place("screw"),
+                            text.get(),
+                            "a thread such as M6, M6x0.75 or 1/4-20",
+                            "Name the thread of the preload screw by size and pitch.");
+        }
+        return screw;
     }
 
     /** A compression spring pushes harder the further it is pushed. */

@@ -10,18 +10,16 @@ import org.strawblue.core.spring.EndType;
 import org.strawblue.core.spring.Ends;
 import org.strawblue.core.spring.MeasuredSpring;
 import org.strawblue.core.spring.MeasurementErrors;
+import org.strawblue.core.spring.Seen;
+import org.strawblue.core.spring.identify.Identification;
 
 /** One row of a drawer file. */
 final class SpringRow {
 
-    private static final Map<String, EndType> ENDS = Map.of(
-            "closed and ground", EndType.CLOSED_GROUND,
-            "closed", EndType.CLOSED,
-            "open", EndType.OPEN,
-            "open and ground", EndType.OPEN_GROUND);
-
     /** "one closed one open", "closed one end, open the other" */
     private static final String EACH_END = "(?i)\\b(the other|other|one)( end)?\\b";
+
+    private static final List<String> NEEDED = List.of("wire", "outside", "inside", "mean", "free length", "coils");
 
     private final Sheet sheet;
     private final CsvRecord row;
@@ -55,9 +53,10 @@ final class SpringRow {
         Optional<Double> length = si("free length");
         Optional<Ends> ends = ends();
         Optional<Double> coils = coils(ends);
+        Optional<Seen> seen = new SeenCells(this::cell, this::quietly, this::unread, desk.units()).seen();
         int quantity = si("quantity").map(q -> (int) Math.rint(q)).orElse(1);
         notKnown.stream().filter(columns::containsKey).forEach(k -> desk.unknown(where() + " / " + k, k));
-        if (faulty) {
+        if (faulty || seen.isEmpty()) {
             return Optional.empty();
         }
         if (wire.isEmpty() || outside.isEmpty() || length.isEmpty() || coils.isEmpty()) {
@@ -66,24 +65,23 @@ final class SpringRow {
         }
         return possible(wire.get(), outside.get(), length.get(), coils.get())
                 ? Optional.of(new MeasuredSpring(
-                        name(),
-                        number(),
-                        wire.get(),
-                        outside.get(),
-                        length.get(),
-                        coils.get(),
-                        ends,
-                        text("material"),
-                        MeasurementErrors.usual(),
-                        quantity))
+                                name(),
+                                number(),
+                                wire.get(),
+                                outside.get(),
+                                length.get(),
+                                coils.get(),
+                                ends,
+                                text("material"),
+                                MeasurementErrors.usual(),
+                                quantity,
+                                seen.get()))
+                        .map(Identification::resolved)
                 : Optional.empty();
     }
 
     private List<String> needed() {
-        return notKnown.stream()
-                .filter(k -> !List.of("ends", "material", "name", "quantity", "remarks")
-                        .contains(k))
-                .toList();
+        return notKnown.stream().filter(NEEDED::contains).toList();
     }
 
     private void tooMany() {
@@ -168,7 +166,7 @@ final class SpringRow {
         for (String one : both.isPresent()
                 ? new String[] {text.get()}
                 : text.get().replaceAll(EACH_END, "/").split("[/+,;]+")) {
-            words.find(one).map(ENDS::get).ifPresent(found::add);
+            EndWords.find(one).ifPresent(found::add);
         }
         if (found.isEmpty() || found.size() > 2 || both.isEmpty() && found.size() == 1) {
             faulty = true;
@@ -198,6 +196,16 @@ final class SpringRow {
             return Optional.empty();
         }
         return Optional.of(row.getField(column).strip()).filter(s -> !s.isEmpty() && !QuantityReader.notKnown(s));
+    }
+
+    /** As {@link #si}, but a blank cell is no gap in what should be known. */
+    private Optional<Double> quietly(String key) {
+        return cell(key).flatMap(text -> si(key));
+    }
+
+    /** A cell that says something other than it may. */
+    private void unread(String key, String expected) {
+        fault(columns.getOrDefault(key, 0), expected, "Use these words, or write: don't know.");
     }
 
     private String name() {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.spring.Pocket;
+import org.strawblue.core.spring.PreloadScrew;
 import org.strawblue.core.spring.Seating;
 
 /**
@@ -15,6 +16,8 @@ import org.strawblue.core.spring.Seating;
  * @param travel how much shorter that room gets at full travel
  * @param cycles how often it is pushed in its life [1]
  * @param temperature the hottest it works at [K]
+ * @param screw that sets the preload
+ * @param wet whether the spring may rust there
  */
 public record PocketWish(
         String name,
@@ -26,7 +29,36 @@ public record PocketWish(
         Optional<Band> forceAtFullTravel,
         Optional<Seating> seating,
         OptionalDouble cycles,
-        OptionalDouble temperature) {
+        OptionalDouble temperature,
+        Optional<PreloadScrew> screw,
+        boolean wet) {
+
+    /** Dry and without a screw. */
+    public PocketWish(
+            String name,
+            OptionalDouble bore,
+            OptionalDouble rod,
+            OptionalDouble lengthAtRest,
+            OptionalDouble travel,
+            Optional<Band> forceAtRest,
+            Optional<Band> forceAtFullTravel,
+            Optional<Seating> seating,
+            OptionalDouble cycles,
+            OptionalDouble temperature) {
+        this(
+                name,
+                bore,
+                rod,
+                lengthAtRest,
+                travel,
+                forceAtRest,
+                forceAtFullTravel,
+                seating,
+                cycles,
+                temperature,
+                Optional.empty(),
+                false);
+    }
 
     /** The pocket, where enough of it is known to look for a spring: its length at rest and its travel. */
     public Optional<Pocket> pocket() {
@@ -43,6 +75,8 @@ public record PocketWish(
                 forceAtFullTravel,
                 seating,
                 cycles,
-                temperature));
+                temperature,
+                screw,
+                wet));
     }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import org.strawblue.core.quantity.Dimension;
 
 /** Every way in which a spring may be cut shorter and its new end formed. */
-final class Cuts {
+public final class Cuts {
 
     private static final double STEP = Figures.PRACTICE.number("cut_step");
     private static final double LEAST_ACTIVE = Figures.PRACTICE.number("least_active");
@@ -13,7 +13,7 @@ final class Cuts {
 
     private Cuts() {}
 
-    static List<Cut> of(Coil coil) {
+    public static List<Cut> of(Coil coil) {
         List<Cut> cuts = new ArrayList<>();
         addTo(cuts, coil, false);
         if (coil.ends().first() != coil.ends().second()) {

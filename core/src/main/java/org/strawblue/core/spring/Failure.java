@@ -6,7 +6,7 @@ import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.quantity.Quantity;
 
 /** Puts into words by how much a spring of given sizes breaks a limit of its pocket. */
-record Failure(Coil coil, Duty duty, Optional<Cut> cut) {
+record Failure(Coil coil, Duty duty, Optional<Cut> cut, String takenFor) {
 
     Phrase of(Limit limit) {
         Phrase plain = plain(limit);
@@ -33,7 +33,10 @@ record Failure(Coil coil, Duty duty, Optional<Cut> cut) {
                 Phrase.of("will not go over the rod: {} inside, rod {}", length(coil.inside()), length(duty.rod()));
             case STAYS_STRAIGHT -> buckles();
             case TAKES_NO_SET ->
-                Phrase.of("takes a set at full travel: {} in wire that bears {}", stress(), stress(duty.allowable()));
+                Phrase.of(
+                        "takes a set at full travel: {} in wire that bears {}" + takenFor,
+                        stress(),
+                        stress(duty.allowable()));
             case LASTS ->
                 Phrase.of(
                         "tires: {} at full travel, time after time, in wire that bears {} once",

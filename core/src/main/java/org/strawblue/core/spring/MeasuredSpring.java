@@ -63,8 +63,17 @@ public record MeasuredSpring(
     }
 
     public MeasuredSpring with(Seen more) {
+        return with(errors, more);
+    }
+
+    /** The same, measured with other errors. */
+    public MeasuredSpring with(MeasurementErrors other) {
+        return with(other, seen);
+    }
+
+    private MeasuredSpring with(MeasurementErrors other, Seen more) {
         return new MeasuredSpring(
-                name, row, wire, outsideDiameter, freeLength, totalCoils, ends, material, errors, quantity, more);
+                name, row, wire, outsideDiameter, freeLength, totalCoils, ends, material, other, quantity, more);
     }
 
     /** The errors, with the doubt about the ends in them where these are not known. */

@@ -37,10 +37,62 @@ public final class PocketCheck {
                     Phrase.of("Make the bore wider or the rod thinner.")));
         }
         forces(pocket).ifPresent(all::add);
+        tooHot(pocket).ifPresent(all::add);
         if (all.isEmpty()) {
             wires(pocket).ifPresent(all::add);
+            screw(pocket).ifPresent(all::add);
+            wet(pocket).ifPresent(all::add);
         }
         return all;
+    }
+
+    private static Optional<Finding> tooHot(Pocket pocket) {
+        double most = SpringMaterial.all().stream()
+                .mapToDouble(SpringMaterial::hottest)
+                .max()
+                .orElseThrow();
+        double hot = pocket.temperature().orElse(0);
+        return hot > most
+                ? Optional.of(stop(
+                        Phrase.of("Too hot for any spring wire known here: {}.", Quantity.temperature(hot)),
+                        Phrase.of("The best of them goes slack from {} on.", Quantity.temperature(most)),
+                        Phrase.of("Keep the spring out of the heat, or use a weight or a lever in its place.")))
+                : Optional.empty();
+    }
+
+    /** What a turn of the screw does, from the rate that the two forces ask for. */
+    private static Optional<Finding> screw(Pocket pocket) {
+        if (pocket.screw().isEmpty() || pocket.travel() == 0) {
+            return Optional.empty();
+        }
+        PreloadScrew screw = pocket.screw().get();
+        Optional<Band> rest = pocket.forceAtRest();
+        Optional<Band> full = pocket.forceAtFullTravel();
+        if (rest.isEmpty() || full.isEmpty()) {
+            return Optional.empty();
+        }
+        double rate = (full.get().middle() - rest.get().middle()) / pocket.travel();
+        return rate > 0
+                ? Optional.of(new Finding.Note(
+                        Phrase.of(
+                                "A turn of the " + screw.thread() + " screw changes the force by about {}.",
+                                Quantity.force(rate * screw.pitch())),
+                        Phrase.of(
+                                "Forces and travel ask for a rate of {}, and the screw goes {} in a turn.",
+                                new Quantity(Dimension.STIFFNESS, rate),
+                                length(screw.pitch())),
+                        Phrase.of("Leave it a turn or two both ways; it also uses up room that the coils need.")))
+                : Optional.empty();
+    }
+
+    private static Optional<Finding> wet(Pocket pocket) {
+        return pocket.wet()
+                ? Optional.of(new Finding.Note(
+                        Phrase.of("Where it gets wet, a rusted spring breaks."),
+                        Phrase.of("A pit in the wire multiplies the stress at the inside of the coil."),
+                        Phrase.of(
+                                "Take stainless or bronze, or pack the pocket with grease and look at it each year.")))
+                : Optional.empty();
     }
 
     private static Optional<Finding> forces(Pocket pocket) {

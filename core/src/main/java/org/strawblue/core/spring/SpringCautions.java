@@ -24,6 +24,7 @@ final class SpringCautions {
         few(all, spring);
         crooked(all, spring);
         unusualIndex(all, spring);
+        stainless(all, spring);
         if (spring.material().key() == SpringMaterial.Key.UNKNOWN) {
             all.add(note(
                     Phrase.of("What wire it is, nobody knows."),
@@ -84,6 +85,19 @@ final class SpringCautions {
                     Phrase.of("The cut end will sit crooked and push sideways."),
                     Phrase.of("An end that is not closed touches its seat at the tip of the wire only."),
                     Phrase.of("Put a washer under it, or bend the last coil down and grind it flat, cool.")));
+        }
+    }
+
+    /** Told by magnet, looks or weight, and not by its owner. */
+    private static void stainless(List<Finding> all, CompressionSpring spring) {
+        boolean told = spring.spring().seen().wire().isPresent()
+                && spring.material().key() == SpringMaterial.Key.STAINLESS
+                && SpringMaterial.named(spring.spring()).isEmpty();
+        if (told) {
+            all.add(new Finding.Caution(
+                    Phrase.of("It is stainless, though it looks like steel."),
+                    Phrase.of("Magnet, colour or weight say so. Stainless is softer and bears less."),
+                    Phrase.of("The figures here are those of stainless.")));
         }
     }
 

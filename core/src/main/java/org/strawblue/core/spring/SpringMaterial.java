@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Units;
 import org.strawblue.core.source.Basis;
@@ -88,6 +89,22 @@ public record SpringMaterial(
             i++;
         }
         return stiffnesses.get(i);
+    }
+
+    /** The same wire with a shear modulus that its owner gives, as a band [Pa]. */
+    public SpringMaterial stiffened(Band shear, double wire) {
+        Stiffness old = stiffness(wire);
+        double times = shear.middle() / old.moduli().shear();
+        Moduli moduli = new Moduli(old.moduli().tension() * times, shear.middle());
+        Basis given = new Basis("shear modulus as given", "strawblue", Standing.ASSUMED);
+        return new SpringMaterial(
+                key,
+                name,
+                words,
+                density,
+                hottest,
+                List.of(new Stiffness(0, Double.POSITIVE_INFINITY, moduli, shear.low(), shear.high(), given)),
+                allowables);
     }
 
     /** The weakest of this wire's rows that covers the diameter [m]; absent where none does. */

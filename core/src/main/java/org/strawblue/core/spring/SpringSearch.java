@@ -38,7 +38,8 @@ public final class SpringSearch {
                 && coil.pitch() >= coil.wire()
                 && pocket.temperature().orElse(0) <= spring.material().hottest()
                 && spring.allowable()
-                        .map(a -> Margins.of(coil, Duty.of(pocket, spring.moduli(), a)).kept())
+                        .map(a -> Margins.of(coil, Duty.of(pocket, spring.moduli(), a))
+                                .kept())
                         .orElse(false);
     }
 

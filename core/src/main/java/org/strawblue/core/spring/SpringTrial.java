@@ -36,7 +36,9 @@ final class SpringTrial {
         Margins asItIs = Margins.of(whole.nominal(), duty);
         return beyondCutting(asItIs, duty)
                 ? -1
-                : BestWay.of(inputs, duty, asItIs.kept()).map(BestWay::probability).orElse(-1.0);
+                : BestWay.of(inputs, duty, asItIs.kept())
+                        .map(BestWay::probability)
+                        .orElse(-1.0);
     }
 
     SpringVerdict judge() {
@@ -117,15 +119,28 @@ final class SpringTrial {
             broken(best.margins()).stream()
                     .filter(l -> asItIs.margins().get(l) >= 0)
                     .findFirst()
-                    .ifPresent(l -> all.add(new Failure(inputs.nominal(best.cut()), duty, best.cut()).of(l)));
+                    .ifPresent(
+                            l -> all.add(new Failure(inputs.nominal(best.cut()), duty, best.cut(), takenFor()).of(l)));
+        }
+        if (FewCoils.matters(whole.nominal().active())) {
+            all.add(Phrase.of(
+                    "few coils: only {} work, and the formulas are unsure of so few",
+                    Quantity.number(whole.nominal().active())));
         }
         return all;
+    }
+
+    /** What its wire is taken for by its looks, where its owner did not name it. */
+    private String takenFor() {
+        boolean byLooks =
+                spring.seen().wire().isPresent() && SpringMaterial.named(spring).isEmpty();
+        return byLooks ? "; it is taken for " + whole.material().name() + ", whatever it looks like" : "";
     }
 
     /** A slack spring is soft by that alone; it need not be said twice. */
     private List<Phrase> asItIs(Way way, Duty duty) {
         boolean slack = way.margins().get(Limit.REACHES) < 0;
-        Failure failure = new Failure(whole.nominal(), duty, Optional.empty());
+        Failure failure = new Failure(whole.nominal(), duty, Optional.empty(), takenFor());
         return broken(way.margins()).stream()
                 .filter(l -> !slack || l != Limit.FIRM_AT_REST && l != Limit.FIRM_AT_FULL_TRAVEL)
                 .map(failure::of)

@@ -17,8 +17,10 @@ final class WireRange {
     private WireRange() {}
 
     static Optional<Band> of(Pocket pocket) {
-        double[] fitting =
-                TradeWire.sizes().stream().mapToDouble(w -> w).filter(w -> some(pocket, w)).toArray();
+        double[] fitting = TradeWire.sizes().stream()
+                .mapToDouble(w -> w)
+                .filter(w -> some(pocket, w))
+                .toArray();
         return fitting.length == 0
                 ? Optional.empty()
                 : Optional.of(new Band(Dimension.LENGTH, fitting[0], fitting[fitting.length - 1]));

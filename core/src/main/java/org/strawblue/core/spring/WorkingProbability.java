@@ -16,10 +16,17 @@ final class WorkingProbability {
     private static final int OTHERS = 4;
     private static final double LEAST = 1e-3;
     private static final WorkingProbability COARSE = new WorkingProbability(24);
-    private static final WorkingProbability MIDDLING = new WorkingProbability(96);
-    private static final WorkingProbability FINE = new WorkingProbability(1024);
 
     private final double[][] points;
+
+    /** Points made when first asked for. */
+    private static final class Middling {
+        private static final WorkingProbability POINTS = new WorkingProbability(96);
+    }
+
+    private static final class Fine {
+        private static final WorkingProbability POINTS = new WorkingProbability(1024);
+    }
 
     private WorkingProbability(int count) {
         points = EvenPoints.normal(count, OTHERS);
@@ -32,12 +39,12 @@ final class WorkingProbability {
 
     /** To rank very many springs among each other. */
     static WorkingProbability middling() {
-        return MIDDLING;
+        return Middling.POINTS;
     }
 
     /** To tell. */
     static WorkingProbability fine() {
-        return FINE;
+        return Fine.POINTS;
     }
 
     double of(MeasuredInputs inputs, Optional<Cut> cut, Duty duty) {

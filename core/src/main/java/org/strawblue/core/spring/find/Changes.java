@@ -43,8 +43,7 @@ final class Changes {
         return Optional.empty();
     }
 
-    private static Change narrowed(
-            Pocket pocket, List<MeasuredSpring> drawer, Knob knob, double below, Change found) {
+    private static Change narrowed(Pocket pocket, List<MeasuredSpring> drawer, Knob knob, double below, Change found) {
         Change best = found;
         double low = below;
         for (int i = 0; i < HALVINGS; i++) {

@@ -56,15 +56,17 @@ public final class Finder {
     private static List<Candidate> pairs(Pocket pocket, List<MeasuredSpring> drawer) {
         List<Candidate> pairs = Pairs.of(pocket, drawer);
         return Stream.of(Candidate.Kind.NESTED, Candidate.Kind.STACKED)
-                .flatMap(kind -> Stream.of(true, false).flatMap(works -> pairs.stream()
-                        .filter(c -> c.kind() == kind && c.works() == works)
-                        .limit(PAIRS)))
+                .flatMap(kind -> Stream.of(true, false)
+                        .flatMap(works -> pairs.stream()
+                                .filter(c -> c.kind() == kind && c.works() == works)
+                                .limit(PAIRS)))
                 .toList();
     }
 
     private static List<MeasuredSpring> likeliest(Pocket pocket, List<MeasuredSpring> drawer) {
         int[] best = BulkSearch.search(pocket, SpringColumns.of(drawer)).best(DETAILED);
-        List<MeasuredSpring> told = drawer.stream().filter(s -> s.seen().tells()).limit(DETAILED).toList();
+        List<MeasuredSpring> told =
+                drawer.stream().filter(s -> s.seen().tells()).limit(DETAILED).toList();
         List<MeasuredSpring> likeliest = new ArrayList<>(told);
         Arrays.stream(best).mapToObj(drawer::get).filter(s -> !told.contains(s)).forEach(likeliest::add);
         return likeliest;

@@ -50,7 +50,9 @@ enum Knob {
             case SOFTER_AT_REST, FIRMER_AT_REST ->
                 said("be content with {} at rest", changed.forceAtRest().orElseThrow());
             case SOFTER_AT_FULL_TRAVEL, FIRMER_AT_FULL_TRAVEL ->
-                said("be content with {} at full travel", changed.forceAtFullTravel().orElseThrow());
+                said(
+                        "be content with {} at full travel",
+                        changed.forceAtFullTravel().orElseThrow());
         };
     }
 
@@ -63,34 +65,26 @@ enum Knob {
     }
 
     private static Pocket bore(Pocket p, double times) {
-        return new Pocket(p.name(), OptionalDouble.of(p.bore().orElse(0) * times), p.rod(), p.lengthAtRest(), p.travel(),
-                p.forceAtRest(), p.forceAtFullTravel(), p.seating(), p.cycles(), p.temperature());
+        return p.between(OptionalDouble.of(p.bore().orElse(0) * times), p.rod());
     }
 
     private static Pocket rod(Pocket p, double times) {
-        return new Pocket(p.name(), p.bore(), OptionalDouble.of(p.rod().orElse(0) * times), p.lengthAtRest(), p.travel(),
-                p.forceAtRest(), p.forceAtFullTravel(), p.seating(), p.cycles(), p.temperature());
+        return p.between(p.bore(), OptionalDouble.of(p.rod().orElse(0) * times));
     }
 
     static Pocket withLength(Pocket p, double atRest) {
-        return new Pocket(p.name(), p.bore(), p.rod(), atRest, p.travel(),
-                p.forceAtRest(), p.forceAtFullTravel(), p.seating(), p.cycles(), p.temperature());
+        return p.sized(atRest, p.travel());
     }
 
     private static Pocket travel(Pocket p, double travel) {
-        return new Pocket(p.name(), p.bore(), p.rod(), p.lengthAtRest(), travel,
-                p.forceAtRest(), p.forceAtFullTravel(), p.seating(), p.cycles(), p.temperature());
+        return p.sized(p.lengthAtRest(), travel);
     }
 
     private static Pocket rest(Pocket p, double low, double high) {
-        return new Pocket(p.name(), p.bore(), p.rod(), p.lengthAtRest(), p.travel(),
-                Optional.of(new Band(Dimension.FORCE, low, high)), p.forceAtFullTravel(), p.seating(), p.cycles(),
-                p.temperature());
+        return p.wanting(Optional.of(new Band(Dimension.FORCE, low, high)), p.forceAtFullTravel());
     }
 
     private static Pocket full(Pocket p, double low, double high) {
-        return new Pocket(p.name(), p.bore(), p.rod(), p.lengthAtRest(), p.travel(),
-                p.forceAtRest(), Optional.of(new Band(Dimension.FORCE, low, high)), p.seating(), p.cycles(),
-                p.temperature());
+        return p.wanting(p.forceAtRest(), Optional.of(new Band(Dimension.FORCE, low, high)));
     }
 }

@@ -53,9 +53,9 @@ record Member(CompressionSpring spring, Duty duty) {
         return (Zimmerli.greatestMean(amplitude, duty.strength()) - mean) / duty.strength();
     }
 
-    /** Share of a length that is left beyond coils and least gaps. */
+    /** What is left of a length beyond coils and least gaps, as a share of the solid length. */
     double clear(Coil coil, double length) {
-        return (length - coil.solid() - coil.leastGap(duty.moving())) / length;
+        return (length - coil.solid() - coil.leastGap(duty.moving())) / coil.solid();
     }
 
     /** Widest outside diameter at a length [m], its growth only counted where it is pressed. */

@@ -32,8 +32,7 @@ record NestedPair(Member first, Member second) implements Pair {
         Map<Limit, Double> margins = Pair.forces(duty, restOuter + restInner, fullOuter + fullInner);
         margins.put(Limit.REACHES, Math.max(outer.free(), inner.free()) / duty.atRest() - 1);
         margins.put(
-                Limit.CLEAR_OF_SOLID,
-                Math.min(first.clear(outer, duty.atFull()), second.clear(inner, duty.atFull())));
+                Limit.CLEAR_OF_SOLID, Math.min(first.clear(outer, duty.atFull()), second.clear(inner, duty.atFull())));
         margins.put(Limit.CLEARS_BORE, bore(outer, inner));
         margins.put(Limit.GOES_OVER_ROD, (inner.inside() - duty.rod()) / inner.inside());
         margins.put(Limit.TAKES_NO_SET, Math.min(first.set(outer, fullOuter), second.set(inner, fullInner)));
@@ -48,8 +47,8 @@ record NestedPair(Member first, Member second) implements Pair {
     /** The outer in the bore, the inner in the outer with half the difference of their wires to spare. */
     private double bore(Coil outer, Coil inner) {
         double at = first.duty().atFull();
-        double between = (outer.inside() - second.widest(inner, at)) / 2
-                - Math.max(0, (outer.wire() - inner.wire()) / 2);
+        double between =
+                (outer.inside() - second.widest(inner, at)) / 2 - Math.max(0, (outer.wire() - inner.wire()) / 2);
         double inBore = 1 - first.widest(outer, at) / first.duty().bore();
         return Math.min(inBore, between / inner.outside());
     }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.strawblue.core.estimate.Finding;
-import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.quantity.Quantity;
 import org.strawblue.core.spring.Hand;
@@ -84,7 +83,12 @@ final class Pairs {
     }
 
     private static String hand(Member member) {
-        return member.spring().spring().seen().hand().map(h -> h == Hand.LEFT ? "left" : "right").orElse("same side");
+        return member.spring()
+                .spring()
+                .seen()
+                .hand()
+                .map(h -> h == Hand.LEFT ? "left" : "right")
+                .orElse("same side");
     }
 
     private static String name(Member member) {

@@ -22,7 +22,8 @@ final class Shims {
     /** The thickness with the best chance; absent where none makes it work. */
     static Optional<Candidate> of(Pocket pocket, SpringVerdict failed) {
         MeasuredSpring spring = failed.spring().spring();
-        double room = pocket.lengthAtFullTravel() - failed.spring().solidLength().value();
+        double room =
+                pocket.lengthAtFullTravel() - failed.spring().solidLength().value();
         double most = Math.min(room, MOST * pocket.lengthAtRest());
         CompressionSpring asItIs = CompressionSpring.of(spring, Optional.empty(), pocket.temperature());
         double best = 0;

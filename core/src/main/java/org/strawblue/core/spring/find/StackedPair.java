@@ -23,8 +23,7 @@ record StackedPair(Member first, Member second) implements Pair {
         Map<Limit, Double> margins = Pair.forces(duty, rest, full);
         margins.put(Limit.REACHES, free / duty.atRest() - 1);
         margins.put(Limit.CLEAR_OF_SOLID, Math.min(first.clear(a, longA), second.clear(b, longB)));
-        margins.put(
-                Limit.CLEARS_BORE, 1 - Math.max(first.widest(a, longA), second.widest(b, longB)) / duty.bore());
+        margins.put(Limit.CLEARS_BORE, 1 - Math.max(first.widest(a, longA), second.widest(b, longB)) / duty.bore());
         margins.put(Limit.GOES_OVER_ROD, Math.min(a.inside(), b.inside()) / Math.max(duty.rod(), 1e-9) - 1);
         margins.put(Limit.TAKES_NO_SET, Math.min(first.set(a, full), second.set(b, full)));
         margins.put(Limit.LASTS, Math.min(first.lasts(a, rest, full), second.lasts(b, rest, full)));

@@ -88,7 +88,10 @@ final class WoundDesigns {
 
     private static MeasuredSpring measured(double wire, double outside, double free, double coils) {
         MeasurementErrors errors = new MeasurementErrors(
-                MadeToStandard.wire(wire), OUTSIDE * outside, FREE * free, MeasurementErrors.usual().coils());
+                MadeToStandard.wire(wire),
+                OUTSIDE * outside,
+                FREE * free,
+                MeasurementErrors.usual().coils());
         return new MeasuredSpring(
                 "to be wound", 0, wire, outside, free, coils, Optional.of(ENDS), Optional.of(MUSIC.name()), errors, 1);
     }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.estimate.Normal;
+import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.source.Basis;
@@ -45,13 +46,20 @@ public record Identification(
     }
 
     public static Identification of(MeasuredSpring measured) {
-        MaterialOdds looks = byLooks(measured);
+        return of(measured, Optional.empty());
+    }
+
+    /** @param shear modulus that the owner gives in place of the tables' [Pa] */
+    public static Identification of(MeasuredSpring measured, Optional<Band> shear) {
+        MaterialOdds looks = shear.map(
+                        g -> byLooks(measured).given(g.middle(), g.width() / 2 / g.middle(), measured.wire()))
+                .orElse(byLooks(measured));
         Optional<Estimate> test = PushTest.rate(measured.seen().pushes());
         Optional<Estimate> modulus = test.map(t -> impliedModulus(measured, t));
         MaterialOdds odds = modulus.map(g -> looks.given(g.value(), half(g) / g.value(), measured.wire()))
                 .orElse(looks);
         MeasuredSpring known =
-                measured.with(measured.seen().identified(PlausibleWire.of(odds, measured.wire()), Optional.empty()));
+                measured.with(measured.seen().identified(wire(odds, measured.wire(), shear), Optional.empty()));
         Estimate bySizes = CompressionSpring.of(known, Optional.empty(), OptionalDouble.empty())
                 .rate();
         Estimate rate = test.map(t -> fused(bySizes, t)).orElse(bySizes);
@@ -60,6 +68,11 @@ public record Identification(
                 : known;
         return new Identification(
                 done, odds, budget(known), bySizes, test, rate, modulus, findings(done, odds, bySizes, test));
+    }
+
+    private static SpringMaterial wire(MaterialOdds odds, double diameter, Optional<Band> shear) {
+        SpringMaterial plausible = PlausibleWire.of(odds, diameter);
+        return shear.map(s -> plausible.stiffened(s, diameter)).orElse(plausible);
     }
 
     /** The spring as the search should take it: identified where there is anything to go by, else as it came. */

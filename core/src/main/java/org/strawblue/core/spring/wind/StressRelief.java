@@ -38,10 +38,7 @@ public record StressRelief(
         Basis basis = new Basis("stress relief of wire", row.text("source"), Standing.of(row.text("standing")));
         return new StressRelief(
                 CELSIUS.toSi(row.number("temperature_C")),
-                new Band(
-                        Dimension.TEMPERATURE,
-                        CELSIUS.toSi(row.number("low_C")),
-                        CELSIUS.toSi(row.number("high_C"))),
+                new Band(Dimension.TEMPERATURE, CELSIUS.toSi(row.number("low_C")), CELSIUS.toSi(row.number("high_C"))),
                 MINUTE.toSi(row.number("minutes")),
                 new Band(Dimension.FRACTION, row.number("change_low"), row.number("change_high")),
                 row.optionalText("never_above_C").map(t -> CELSIUS.toSi(row.number("never_above_C"))),

@@ -48,8 +48,7 @@ final class WindingCautions {
     }
 
     private static double atSolid(Coil wanted, SpringMaterial material) {
-        return wanted.stress(
-                material.stiffness(wanted.wire()).moduli(), new Bergstraesser(), wanted.solid());
+        return wanted.stress(material.stiffness(wanted.wire()).moduli(), new Bergstraesser(), wanted.solid());
     }
 
     private static Finding whips(double wire) {
@@ -57,16 +56,18 @@ final class WindingCautions {
         return new Finding.Caution(
                 Phrase.of("The wire whips when it gets loose; of {} it " + harm + ".", Quantity.length(wire)),
                 Phrase.of("Every coil of it wants to be straight again, in the reel as on the arbor."),
-                Phrase.of("Goggles on. Know where both ends are, hold the tail, stay out of the plane of the coil, and snip"
-                        + " ends under a cloth."));
+                Phrase.of(
+                        "Goggles on. Know where both ends are, hold the tail, stay out of the plane of the coil, and snip"
+                                + " ends under a cloth."));
     }
 
     private static Finding machine() {
         return new Finding.Caution(
                 Phrase.of("Wind by hand or in the slowest back gear, never faster."),
                 Phrase.of("A glove or a sleeve caught by moving wire goes round with it, and so does the hand."),
-                Phrase.of("No gloves at a running lathe; guide the wire with a grooved block, and stop the spindle, not the"
-                        + " wire, when something snags."));
+                Phrase.of(
+                        "No gloves at a running lathe; guide the wire with a grooved block, and stop the spindle, not the"
+                                + " wire, when something snags."));
     }
 
     private static Finding letGo() {
@@ -81,12 +82,16 @@ final class WindingCautions {
         return new Finding.Note(
                 Phrase.of(
                         "Bake at {} for {} after winding.",
-                        Quantity.temperature(relief.temperature()), Quantity.time(relief.time())),
+                        Quantity.temperature(relief.temperature()),
+                        Quantity.time(relief.time())),
                 Phrase.of("It takes the strain of winding out. A coil of " + material.name()
                         + (opens ? " opens" : " closes") + " a little by it; the arbor allows for that."),
                 relief.limit().isPresent()
-                        ? Phrase.of("Never above {}: it goes soft.", Quantity.temperature(relief.limit().get()))
-                        : Phrase.of("Bake before grinding and pressing solid. Never bring drawn wire to a red heat: it goes soft."));
+                        ? Phrase.of(
+                                "Never above {}: it goes soft.",
+                                Quantity.temperature(relief.limit().get()))
+                        : Phrase.of(
+                                "Bake before grinding and pressing solid. Never bring drawn wire to a red heat: it goes soft."));
     }
 
     private static Quantity stress(double pascal) {

@@ -54,7 +54,8 @@ public record WindingPlan(
         Optional<AllowableStress> strength = material.allowable(wanted.wire());
         if (strength.isEmpty()) {
             return Answer.refused(new Finding.Stop(
-                    Phrase.of("No strength is known for " + material.name() + " of {}.", Quantity.length(wanted.wire())),
+                    Phrase.of(
+                            "No strength is known for " + material.name() + " of {}.", Quantity.length(wanted.wire())),
                     Phrase.of("How far wire springs back follows from its strength."),
                     Phrase.of("Wind a trial coil of music wire, or choose a wire that is in the tables.")));
         }
