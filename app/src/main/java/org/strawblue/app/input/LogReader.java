@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.evidence.advice.Costs;
 import org.strawblue.core.evidence.observe.Observation;
@@ -118,8 +119,7 @@ public final class LogReader {
         desk.units(root.word("units").filter("inch"::equals).isPresent() ? UnitSystem.INCH : UnitSystem.METRIC);
         Light light = root.scalar("light").flatMap(s -> light(root, s)).orElse(Light.DAYLIGHT);
         Optional<WorkPiece> part = root.group("part").map(s -> new PartReading(s, Shop.UNTOLD).piece());
-        List<Spell> heat =
-                root.groups("heat").stream().flatMap(s -> spell(s).stream()).toList();
+        List<Spell> heat = heat(root.groups("heat"));
         if (!heat.isEmpty() && part.flatMap(WorkPiece::shape).isEmpty()) {
             desk.problem(
                     root.place("heat"),
@@ -153,6 +153,18 @@ public final class LogReader {
                 s.si("temper again").orElse(usual.temperAgain()),
                 s.si("harden again").orElse(usual.hardenAgain()),
                 s.si("look").orElse(usual.look()));
+    }
+
+    /** A heat of which a piece is not known cannot be followed: then the looks must tell alone. */
+    private List<Spell> heat(List<Section> pieces) {
+        boolean known = pieces.stream()
+                .noneMatch(s -> Stream.of("on", "temperature", "time").anyMatch(s::scalarNotKnown));
+        if (known) {
+            return pieces.stream().flatMap(s -> spell(s).stream()).toList();
+        }
+        desk.note(
+                "Not all of the heat is known, so the looks alone are weighed; a guess of it would narrow the answer.");
+        return List.of();
     }
 
     private Optional<Spell> spell(Section s) {

@@ -110,6 +110,23 @@ class LogReaderTest {
         assertThat(LogReader.read("l.yaml", text).problems()).isEmpty();
     }
 
+    /** A heat that is known only in part is not followed: the looks tell alone, and the person is told so. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "on: hot plate, temperature: don't know, time: 12 min",
+                "on: hot plate, temperature: 290 C, time: ?",
+                "on: don't know, temperature: 290 C, time: 12 min"
+            })
+    void aHeatThatIsNotKnownLeavesTheLooksAlone(String heat) {
+        String text = "part: {steel: W1, shape: round bar, diameter: 12 mm, length: 60 mm}\n" + "heat:\n  - {" + heat
+                + "}\n" + HEAD.substring(9) + "{crayon: 232 C, result: slick, at: 12 min}\n";
+        Read<HeatLog> read = LogReader.read("l.yaml", text);
+        assertThat(read.problems()).isEmpty();
+        assertThat(read.value().orElseThrow().heat()).isEmpty();
+        assertThat(read.notes()).anyMatch(note -> note.contains("looks alone"));
+    }
+
     static IntStream seeds() {
         return IntStream.range(0, 150);
     }
