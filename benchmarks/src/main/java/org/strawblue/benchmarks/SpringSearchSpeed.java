@@ -43,8 +43,8 @@ public final class SpringSearchSpeed {
                 best = Math.min(best, Timed.search(springs).seconds());
             }
             BulkResult found = first.found();
-            System.out.println(
-                    String.format(Locale.ROOT, "%s %.4f %.4f %d %s", size, first.seconds(), best, found.working(), sums(found)));
+            System.out.println(String.format(
+                    Locale.ROOT, "%s %.4f %.4f %d %s", size, first.seconds(), best, found.working(), sums(found)));
         }
     }
 

@@ -152,7 +152,9 @@ class SpringCommandsTest {
     @Test
     void whatNoSpringCanDoIsToldBeforeAnySearch() {
         Shell shell = shell(
-                "spring|find|--drawer", DRAWER, "--bore|6.5mm|--rod|4mm|--rest|26mm|--travel|12mm|--force-at-rest|12-14N",
+                "spring|find|--drawer",
+                DRAWER,
+                "--bore|6.5mm|--rod|4mm|--rest|26mm|--travel|12mm|--force-at-rest|12-14N",
                 "--force-at-full-travel|20-25N");
         assertThat(shell.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(shell.out()).contains("No spring of round wire does this");

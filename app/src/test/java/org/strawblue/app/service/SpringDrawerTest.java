@@ -22,8 +22,8 @@ import org.strawblue.core.spring.Seating;
 /** The example drawer of 24 odd springs: each trap it holds is named by the search. The springs are invented. */
 class SpringDrawerTest {
 
-    private static final Path FILE = Path.of(System.getProperty("strawblue.root", ".."))
-            .resolve("examples/springs/drawer.csv");
+    private static final Path FILE =
+            Path.of(System.getProperty("strawblue.root", "..")).resolve("examples/springs/drawer.csv");
     private static Read<Drawer> read = new Read<>(Optional.empty(), List.of(), List.of());
     private static List<String> said = List.of();
 

@@ -122,8 +122,8 @@ final class WorkingProbability {
         double deviation = in.halfWidth()[MeasuredInputs.FREE] / Normal.HALF_OF_80;
         double kept = cut.isPresent() ? kept(in, cut.get(), made) : 1;
         double unit = kept * deviation;
-        return NormalCurve.below((range.high() - made.free()) / unit)
-                - NormalCurve.below((range.low() - made.free()) / unit);
+        return Normal.nearlyBelow((range.high() - made.free()) / unit)
+                - Normal.nearlyBelow((range.low() - made.free()) / unit);
     }
 
     private static double kept(MeasuredInputs in, Cut cut, Coil made) {

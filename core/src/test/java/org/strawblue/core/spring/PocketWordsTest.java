@@ -55,8 +55,7 @@ class PocketWordsTest {
     @Test
     void feelingsRise() {
         double last = 0;
-        for (String feel :
-                List.of("feather light", "light by thumb", "firm by thumb", "stiff by thumb", "two hands")) {
+        for (String feel : List.of("feather light", "light by thumb", "firm by thumb", "stiff by thumb", "two hands")) {
             Band band = Feel.force(feel).orElseThrow();
             assertThat(band.low()).isGreaterThan(last * 0.99);
             assertThat(band.high()).isGreaterThan(band.low());
