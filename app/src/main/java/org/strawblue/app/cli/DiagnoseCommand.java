@@ -33,13 +33,15 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Examples:",
-            "  strawblue diagnose --symptom \"did not harden\" --grade O1 --diameter 12mm --quench oil --hardened-from 720C",
-            "  strawblue diagnose --symptom cracked --grade O1 --quench water --seen corners=sharp --seen when=bath",
-            "  strawblue diagnose examples/index-plunger.yaml --part plunger --symptom \"did not harden\" --seen magnet=held",
-            "  strawblue diagnose --symptom chips --grade O1 --tempered-at 170C --tempered-for 1h --wanted 58-60",
+            "  strawblue diagnose --symptom \"did not harden\" --grade O1 --hardened-from 720C",
+            "  strawblue diagnose --symptom cracked --quench water --seen when=bath",
+            "  strawblue diagnose --symptom chips --grade O1 --tempered-at 170C \\",
+            "      --tempered-for 1h --wanted 58-60",
+            "  strawblue diagnose examples/index-plunger.yaml --part \"plunger pin\" \\",
+            "      --symptom \"did not harden\" --seen magnet=held",
             "  strawblue diagnose --unknown-steel",
             "      what to try first",
-            "  strawblue diagnose --unknown-steel --look black --oil soft --water hard --spark bushy"
+            "  strawblue diagnose --unknown-steel --look black --oil soft --water hard"
         })
 final class DiagnoseCommand extends Answering {
 

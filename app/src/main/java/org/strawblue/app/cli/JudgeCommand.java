@@ -42,8 +42,8 @@ import picocli.CommandLine.Spec;
             "",
             "Examples:",
             "  strawblue judge examples/logs/tempered-pin.yaml",
-            "  strawblue judge looks.csv --json",
-            "  strawblue judge examples/logs/tempered-pin.yaml --state shop.yaml",
+            "  strawblue judge examples/logs/tempered-pin.yaml --json",
+            "  strawblue judge examples/logs/oven-4-gauge.yaml --state shop.yaml",
             "      with what learn has kept of this shop's things",
             "",
             "A log is YAML (title, part, heat, observations, costs) or a CSV table with a row for each look; every figure"

@@ -21,6 +21,7 @@ import org.strawblue.app.input.StateFile;
 import org.strawblue.app.report.Screen;
 import org.strawblue.app.service.LearnService;
 import org.strawblue.app.service.Lesson;
+import org.strawblue.app.service.Sheet;
 import org.strawblue.core.evidence.learn.ShopKnowledge;
 import org.strawblue.core.job.HeatLog;
 import org.strawblue.core.pyrometry.OvenThermometer;
@@ -57,10 +58,11 @@ import picocli.CommandLine.Spec;
             "Examples:",
             "  strawblue learn examples/logs/oven-200.csv --set 200C --grade O1",
             "      how far the oven is off, and what that does to O1 in an hour",
-            "  strawblue learn examples/logs/oven-200.csv --set 200C --state shop.yaml",
-            "  strawblue learn monday.csv tuesday.csv --oven \"toaster oven\" --state shop.yaml",
-            "  strawblue learn examples/logs/tempered-pin.yaml --state shop.yaml",
-            "      then: strawblue judge LOG --state shop.yaml"
+            "  strawblue learn examples/logs/oven-200.csv --oven \"toaster\" --state shop.yaml",
+            "  strawblue learn examples/logs/oven-1-punch.yaml \\",
+            "      examples/logs/oven-2-scriber.yaml --state shop.yaml",
+            "  strawblue judge examples/logs/oven-4-gauge.yaml --state shop.yaml",
+            "      with what the logs taught"
         })
 final class LearnCommand implements Callable<Integer> {
 
@@ -183,7 +185,7 @@ final class LearnCommand implements Callable<Integer> {
         var findings = new ArrayList<>(question.findings());
         findings.addAll(sheet.findings());
         var out = spec.commandLine().getOut();
-        out.print(output.print(new org.strawblue.app.service.Sheet(sheet.title(), sheet.entries(), findings), screen));
+        out.print(output.print(new Sheet(sheet.title(), sheet.entries(), findings), screen));
         out.flush();
         if (sheet.refused()) {
             return ExitCode.REFUSED;

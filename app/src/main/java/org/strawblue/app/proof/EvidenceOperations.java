@@ -2,6 +2,7 @@ package org.strawblue.app.proof;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -74,7 +75,7 @@ final class EvidenceOperations {
         Situation heat = Situation.unknownHeat(OptionalDouble.of(in.time("time")), Optional.of(steel));
         Judgement judged = Judge.of(heat, List.of(probe));
         return Adviser.of(judged, steel, wanted(in), Costs.usual(), List.of())
-                .map(a -> Result.word(a.deed().name().toLowerCase(java.util.Locale.ROOT)))
+                .map(a -> Result.word(a.deed().name().toLowerCase(Locale.ROOT)))
                 .orElse(Result.word(Result.REFUSED));
     }
 

@@ -32,15 +32,18 @@ public final class DiagnoseService {
         boolean atOnce = diagnosis.sure() || diagnosis.tests().isEmpty();
         if (!atOnce) {
             Clue test = diagnosis.tests().get(0).clue();
-            sheet.add(new Entry.Words("first", "First", Phrase.of(test.how())));
+            sheet.add(new Entry.Words("first", "First", asked(test)));
             cautions.beside("first", test.hazards());
         }
-        sheet.add(
-                new Entry.Words("remedy", atOnce ? "Do this" : "Then, if it is the first", Phrase.of(first.remedy())));
+        sheet.add(new Entry.Words("remedy", atOnce ? "Do this" : "If it is cause 1", Phrase.of(first.remedy())));
         cautions.beside("remedy", first.hazards());
         causes(sheet, diagnosis.causes());
         tests(sheet, diagnosis.tests(), "--seen ");
         return sheet.findings(diagnosis.findings()).build();
+    }
+
+    private static Phrase asked(Clue clue) {
+        return Phrase.of(clue.question() + " " + clue.how());
     }
 
     private static void causes(Sheet.Builder sheet, List<Ranked> causes) {
@@ -48,7 +51,7 @@ public final class DiagnoseService {
         for (Ranked ranked : causes.subList(0, Math.min(CAUSES, causes.size()))) {
             place++;
             sheet.add(new Entry.Words("cause_" + place + "_what", place + ". " + ranked.words(), told(ranked)));
-            sheet.add("cause_" + place, "   chance", ranked.chance());
+            sheet.add("cause_" + place, "chance", ranked.chance());
         }
     }
 
@@ -78,9 +81,12 @@ public final class DiagnoseService {
         Sheet.Builder sheet = Sheet.titled("What steel it is");
         Cautions cautions = new Cautions(sheet);
         steel.advice().ifPresent(family -> advice(sheet, family, cautions));
+        if (steel.advice().isEmpty()) {
+            sheet.add(new Entry.Words("no_advice", "How to treat it", Phrase.of("Not told: it would be a guess.")));
+        }
         if (steel.advice().isEmpty() && !steel.tests().isEmpty()) {
             Clue next = steel.tests().get(0).clue();
-            sheet.add(new Entry.Words("next", "Next", Phrase.of(next.how())));
+            sheet.add(new Entry.Words("next", "Next", asked(next)));
             cautions.beside("next", next.hazards());
         }
         causes(sheet, steel.families());

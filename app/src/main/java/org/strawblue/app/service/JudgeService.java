@@ -2,6 +2,7 @@ package org.strawblue.app.service;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.strawblue.core.colour.Light;
@@ -164,7 +165,7 @@ public final class JudgeService {
     }
 
     private static void option(Sheet.Builder sheet, Advice.Option option) {
-        String key = option.deed().name().toLowerCase(java.util.Locale.ROOT);
+        String key = option.deed().name().toLowerCase(Locale.ROOT);
         String label = switch (option.deed()) {
             case ACCEPT -> "Expected cost: taking it";
             case TEMPER_AGAIN -> "Expected cost: tempering again";

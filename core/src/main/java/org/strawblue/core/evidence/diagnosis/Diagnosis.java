@@ -1,5 +1,6 @@
 package org.strawblue.core.evidence.diagnosis;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.strawblue.core.estimate.Finding;
@@ -26,7 +27,7 @@ public record Diagnosis(Topic topic, List<Ranked> causes, List<NextTest> tests, 
     public static Diagnosis of(Topic symptom, Known known, Map<String, String> seen) {
         Inquiry inquiry = new Inquiry(symptom, known, seen);
         List<Ranked> ranked = inquiry.ranked();
-        List<Finding> findings = new java.util.ArrayList<>(inquiry.conflicts());
+        List<Finding> findings = new ArrayList<>(inquiry.conflicts());
         Ranked first = ranked.get(0);
         if (first.chance().value() < Figures.number("likely")) {
             findings.add(new Finding.Note(

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.strawblue.core.estimate.Estimate;
 import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.quantity.Phrase;
@@ -61,7 +62,7 @@ final class Inquiry {
         List<Ranked> ranked = new ArrayList<>();
         for (int c = 0; c < chances.size(); c++) {
             Cause cause = topic.causes().get(c);
-            ranked.add(new Ranked(cause, chances.get(c), java.util.Optional.ofNullable(because.get(cause.key()))));
+            ranked.add(new Ranked(cause, chances.get(c), Optional.ofNullable(because.get(cause.key()))));
         }
         ranked.sort(Comparator.comparingDouble((Ranked r) -> r.chance().value()).reversed());
         return ranked;

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.strawblue.core.source.Basis;
 import org.strawblue.core.source.Standing;
 import org.strawblue.core.table.Row;
@@ -104,7 +105,7 @@ public record Topic(
             }
         }
 
-        private static java.util.stream.Stream<Row> of(String topic, List<Row> rows) {
+        private static Stream<Row> of(String topic, List<Row> rows) {
             return rows.stream().filter(r -> r.text("topic").equals(topic));
         }
 

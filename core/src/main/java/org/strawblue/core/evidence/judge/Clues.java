@@ -9,9 +9,6 @@ import org.strawblue.core.evidence.observe.Seen;
 import org.strawblue.core.evidence.sample.Distribution;
 import org.strawblue.core.evidence.sample.Ensemble;
 import org.strawblue.core.evidence.sample.Influence;
-import org.strawblue.core.heat.course.Course;
-import org.strawblue.core.heat.course.Setting;
-import org.strawblue.core.heat.course.Spell;
 import org.strawblue.core.history.Place;
 import org.strawblue.core.pyrometry.InfraredReading;
 import org.strawblue.core.pyrometry.Surface;
@@ -40,8 +37,7 @@ final class Clues {
             return Optional.of(new Measured(o.reading(), (e, i) -> kelvin(e, o.seen(), i), spread));
         }
         if (seen instanceof Observation.SourceReads o) {
-            double spread = Math.hypot(o.by().errorAt(o.reading()).sd(), Looks.kelvin("mounting"));
-            return Optional.of(new Measured(o.reading(), (e, i) -> source(e, o.seen(), i), spread));
+            return Optional.of(SourceHeat.clue(o));
         }
         return hardness(seen);
     }
@@ -140,32 +136,6 @@ final class Clues {
                     return new double[] {thinner, Math.max(0, 1 - thinner - thicker), thicker};
                 },
                 1);
-    }
-
-    /** What the oven, plate or sand had: as stated, and what this history adds. */
-    private static double source(Ensemble ensemble, Seen seen, int draw) {
-        Spell spell = at(ensemble.course(), seen);
-        if (spell.setting() instanceof Setting.InOven oven) {
-            return oven.mean() + ensemble.influence(Influence.OVEN_OFFSET, draw);
-        }
-        if (spell.setting() instanceof Setting.OnPlate plate) {
-            int last = plate.plate().size() - 1;
-            return plate.plate().kelvin(last) + ensemble.influence(Influence.PLATE_OFFSET, draw);
-        }
-        return spell.setting() instanceof Setting.InSand sand
-                ? sand.sand() + ensemble.influence(Influence.PLATE_OFFSET, draw)
-                : Double.NaN;
-    }
-
-    private static Spell at(Course course, Seen seen) {
-        double left = seen.seconds().orElse(0);
-        for (Spell spell : course.spells()) {
-            if (left <= spell.seconds()) {
-                return spell;
-            }
-            left -= spell.seconds();
-        }
-        return course.spells().get(course.spells().size() - 1);
     }
 
     /** P(skates) = Φ((H − H_f − b)/s), P(bites) = Φ((H_f − b − H)/s). */

@@ -1,7 +1,9 @@
 package org.strawblue.core.evidence.learn;
 
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -24,7 +26,7 @@ public record ShopKnowledge(SortedMap<Subject, Learned> all) {
     public static final ShopKnowledge NOTHING = new ShopKnowledge(new TreeMap<>());
 
     public ShopKnowledge {
-        all = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(all));
+        all = Collections.unmodifiableSortedMap(new TreeMap<>(all));
     }
 
     public Optional<Learned> of(Subject subject) {
@@ -55,7 +57,7 @@ public record ShopKnowledge(SortedMap<Subject, Learned> all) {
      */
     public Answer<ShopKnowledge> with(Subject subject, Told told) {
         dimension(subject.influence());
-        Learned before = of(subject).orElse(new Learned(subject, java.util.List.of()));
+        Learned before = of(subject).orElse(new Learned(subject, List.of()));
         boolean again = before.told().stream().anyMatch(t -> t.from().equals(told.from()));
         double surprise = again ? 1 : before.surprise(Priors.usual().of(subject.influence()), told);
         SortedMap<Subject, Learned> next = new TreeMap<>(all);

@@ -77,8 +77,7 @@ public final class Ensemble {
     private void run(int draw) {
         double time = influence(Influence.FAST_TIME, draw) * Reduced.timeError();
         double level = 1 + influence(Influence.FAST_LEVEL, draw) * Reduced.levelError();
-        Course drawn = new Conditions(priors, scores.z()[draw]).of(course);
-        FastRun run = new Reduced(Math.exp(time)).run(drawn, moments);
+        FastRun run = new Reduced(Math.exp(time)).run(drawn(draw), moments);
         strands.keep(draw, run, course.start(), level);
     }
 
@@ -98,6 +97,11 @@ public final class Ensemble {
 
     public Priors priors() {
         return priors;
+    }
+
+    /** The course as one history has it. */
+    public Course drawn(int draw) {
+        return new Conditions(priors, scores.z()[draw]).of(course);
     }
 
     /** An influence in one history, in the core's unit. */

@@ -16,6 +16,7 @@ import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.evidence.observe.Observation;
 import org.strawblue.core.evidence.observe.Observation.Melt;
 import org.strawblue.core.evidence.observe.Seen;
+import org.strawblue.core.evidence.sample.Influence;
 import org.strawblue.core.evidence.sample.Priors;
 import org.strawblue.core.heat.course.Course;
 import org.strawblue.core.heat.course.Setting;
@@ -25,6 +26,7 @@ import org.strawblue.core.oxide.ColourName;
 import org.strawblue.core.part.PartShape;
 import org.strawblue.core.pyrometry.OvenThermometer;
 import org.strawblue.core.pyrometry.Surface;
+import org.strawblue.core.pyrometry.Thermocouple;
 import org.strawblue.core.steel.Steel;
 
 class JudgeTest {
@@ -118,6 +120,33 @@ class JudgeTest {
     private static double dryAt(Place place) {
         Observation dry = new Observation.Crayon(232 + ZERO, Melt.DRY, Seen.at(place, 240));
         return Judge.of(bar(), List.of(dry)).peak().value();
+    }
+
+    /**
+     * An oven that swings by 15 K, read once by a thermocouple: the mean is not known better than the swing lets it be; its own log
+     * is told what it had that minute.
+     */
+    @Test
+    void oneReadingOfASwingingOvenTellsItsMeanNoBetterThanItSwings() {
+        Judgement judged = Judge.of(oven(15, 840), List.of(probe(250)));
+        double[] offset = judged.ensemble().values(i -> judged.ensemble().influence(Influence.OVEN_OFFSET, i));
+        double[] q = judged.weights().quantiles(offset, 0.1, 0.9);
+        assertThat((q[1] - q[0]) / 2 / 1.2816).isBetween(8.0, 12.0);
+        Judgement steady = Judge.of(oven(0.1, 840), List.of(probe(250)));
+        double[] s = steady.weights()
+                .quantiles(
+                        steady.ensemble().values(i -> steady.ensemble().influence(Influence.OVEN_OFFSET, i)), 0.1, 0.9);
+        assertThat(s[1] - s[0]).isLessThan(0.7 * (q[1] - q[0]));
+    }
+
+    private static Situation oven(double swing, double period) {
+        Setting in = new Setting.InOven(250 + ZERO, swing, period, 0, 7, 0.15);
+        Course course = new Course(new PartShape.RoundBar(0.008, 0.06), 295.15, List.of(new Spell(in, 7200)));
+        return new Situation(course, Optional.of(Steel.ofGrade("W1")), Priors.usual());
+    }
+
+    private static Observation probe(double celsius) {
+        return new Observation.SourceReads(celsius + ZERO, new Thermocouple("K", 1), Seen.at(Place.TOP, 3600));
     }
 
     @Test
