@@ -16,9 +16,20 @@ need_twin_tools() {
     exit 69
 }
 
-# Both twins anew into $1, one case at a time.
+twin_cases() { grep -v '^#' "$root/verification/heat/cases.csv" | tail -n +2 | cut -d, -f1; }
+
+# Both twins anew into $1, as many cases at a time as there are cores; a line is told, on descriptor 3, as each is done.
 solve_twins() {
-    "$twin_python" "$root/verification/heat/scipy_twin.py" "$1" && "$twin_python" "$root/verification/heat/calculix_twin.py" "$1"
+    (
+        set -o pipefail
+        for twin in scipy calculix; do
+            twin_cases | xargs -P "$(nproc)" -n 1 "$twin_python" "$root/verification/heat/${twin}_twin.py" "$1" |
+                while IFS= read -r line; do
+                    echo "$twin $line"
+                    echo "$twin $line" >&3
+                done || exit 1
+        done
+    )
 }
 
 # Makes the results anew, compares them with those kept, and the program with both.

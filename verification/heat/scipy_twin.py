@@ -183,7 +183,7 @@ def main(argv):
             f.write("seconds,underside_C,top_C,core_C\n")
             for t, p in zip(times, places):
                 f.write(f"{t:g},{p[0]:.3f},{p[1]:.3f},{p[2]:.3f}\n")
-        print(f"{case['id']}: {took:.1f} s")
+        print(f"{case['id']}: {took:.1f} s", flush=True)
 
 
 if __name__ == "__main__":

@@ -3,7 +3,8 @@ package org.strawblue.core.heat.course;
 import org.strawblue.core.heat.SteelProperties;
 
 /**
- * A flat-sided part on its side: base h_b = k_air/δ + radiation, in series with t/3k; top and sides lose to the air and walls.
+ * A flat-sided part on its side: base h_b = k_air/δ + radiation, in series with t/3k; the top loses to air and walls, the sides to
+ * air and see plate and walls half each.
  *
  * <p>Quasi-steady in the thickness: underside less mean = (q_b t/3 + q_t t/6)/k − …, exact for a slab that warms evenly:
  * T_u = T + (2 q_b − q_t) t/6k, T_o = T + (2 q_t − q_b) t/6k, q_b and q_t into the base and the top [W/m²].
@@ -42,9 +43,14 @@ final class FlatPlate implements Surroundings {
         double convection = setting.filmFactor() * Air.aboveFlat(reach, top, tent.air);
         double radiation = setting.emissivity() * Air.radiation(top, tent.walls);
         double loss = convection * (tent.air - top) + radiation * (tent.walls - top);
-        flow.heat = section.base() * (base + loss) + sides * loss;
-        tent.give(section.base() * base);
-        flow.slope = section.base() * baseFilm + (section.base() + sides) * (convection + radiation);
+        double free = setting.filmFactor() * Air.aboutBar(section.height(), kelvin, tent.air);
+        double seen = setting.emissivity() * Air.radiation(kelvin, tent.walls) / 2;
+        double below = facing(setting.emissivity()) * Air.radiation(kelvin, tent.hot) / 2;
+        double fromPlate = section.base() * base + sides * below * (tent.hot - kelvin);
+        flow.heat =
+                fromPlate + section.base() * loss + sides * (free * (tent.air - kelvin) + seen * (tent.walls - kelvin));
+        tent.give(fromPlate);
+        flow.slope = section.base() * (baseFilm + convection + radiation) + sides * (free + seen + below);
         under = (2 * base - loss) * depth;
         over = (2 * loss - base) * depth;
         flow.underside = under;
