@@ -42,6 +42,8 @@ public final class Training {
                         "colour --temperature 480F --time 5min",
                         "spring --drawer DRAWER --rest 22mm --travel 6mm",
                         "grades O1",
+                        "heat --diameter 12mm --length 60mm --on hotplate --at 290C --cover --grade W1 --target 59-61HRC",
+                        "heat --side 10mm --length 60mm --start 800C --dip 25mm --on air --grade W1 --target straw --out OUT",
                         "proof")
                 .map(line -> Stream.of(line.split(" "))
                         .map(word -> paths.getOrDefault(word, word))

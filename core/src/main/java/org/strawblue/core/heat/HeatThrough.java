@@ -1,5 +1,8 @@
 package org.strawblue.core.heat;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.strawblue.core.estimate.Answer;
@@ -65,6 +68,48 @@ public final class HeatThrough {
         Estimate time = Estimate.of(
                 Dimension.TIME, value, Math.min(value, fast.getAsDouble()), slow.orElse(Double.MAX_VALUE), bases);
         return slow.isPresent() ? Answer.of(time) : Answer.of(capped(time), perhaps(source, target));
+    }
+
+    /** Where a part counts as hot in a source set to {@code target}, or must be brought to in a flame [K]. */
+    public static double hot(HeatSource source, double target) {
+        return end(source, target);
+    }
+
+    /**
+     * The way of a part in a source set to {@code target}: by even steps of temperature from one [K] to another; none where the
+     * source does not bring it there.
+     */
+    public static List<Passing> passing(
+            PartShape shape, HeatSource source, double from, double to, double target, Surface surface, int steps) {
+        Estimate emissivity = surface.emissivity();
+        Estimate film = film(source, shape);
+        boolean open = source.gas().isPresent();
+        double most = open ? emissivity.low() : emissivity.high();
+        double least = open ? emissivity.high() : emissivity.low();
+        Exposure likely = exposure(source, target, film.value(), emissivity.value());
+        Exposure fast = exposure(source, target, film.high(), most);
+        Exposure slow = exposure(source, target, film.low(), least);
+        List<Passing> way = new ArrayList<>(List.of(new Passing(from, 0, 0, 0)));
+        for (int i = 1; i <= steps; i++) {
+            double kelvin = from + (to - from) * i / steps;
+            OptionalDouble middle = likely.heating(shape, from, kelvin);
+            OptionalDouble quick = fast.heating(shape, from, kelvin);
+            if (middle.isEmpty() || quick.isEmpty()) {
+                return List.of();
+            }
+            double slowest = slow.heating(shape, from, kelvin).orElse(Double.POSITIVE_INFINITY);
+            double time = middle.getAsDouble();
+            way.add(new Passing(kelvin, time, Math.min(time, quick.getAsDouble()), Math.max(time, slowest)));
+        }
+        return way;
+    }
+
+    /** What such a way rests on. */
+    public static Collection<Basis> bases(HeatSource source) {
+        TreeSet<Basis> bases = new TreeSet<>(Surface.BRIGHT.emissivity().bases());
+        bases.addAll(source.traits().film().bases());
+        bases.add(SteelProperties.basis());
+        return bases;
     }
 
     /** A hand torch heats one side of a thick part but laps all round a thin one. */

@@ -28,6 +28,8 @@ record ClockDrawing(HeatClock clock, AmountWriter writer) {
     private static final double STRIP = 12;
     private static final double LINE = 12;
     private static final int STEPS = 80;
+    /** Share of the scale from which two curves can be named where they lie apart. */
+    private static final double PARTED = 0.2;
 
     Drawing draw() {
         Sheet sheet = new Sheet();
@@ -41,10 +43,19 @@ record ClockDrawing(HeatClock clock, AmountWriter writer) {
         });
         drawDoubt(sheet, x, y);
         clock.traces().forEach(t -> drawTrace(sheet, t, x, y));
-        drawNames(sheet, y);
+        if (parting() > PARTED * (y.to() - y.from())) {
+            drawApart(sheet, x, y);
+        } else {
+            drawNames(sheet, y);
+        }
         clock.pull().ifPresent(p -> drawPull(sheet, p, x));
         clock.colours().forEach(c -> drawColour(sheet, c, x));
-        return sheet.drawing("Temperature against time", description(), BOTTOM + STRIP + 34);
+        return sheet.drawing("Temperature against time", description(), BOTTOM + strip() + 34);
+    }
+
+    /** Height of the colours' strip, where there are any. */
+    private double strip() {
+        return clock.colours().isEmpty() ? 0 : STRIP;
     }
 
     private double end() {
@@ -75,10 +86,10 @@ record ClockDrawing(HeatClock clock, AmountWriter writer) {
         for (double t : time.ticks(6)) {
             double at = time.at(t);
             sheet.line(Pen.GRID, at, TOP, at, BOTTOM);
-            sheet.label(number(t), at, BOTTOM + STRIP + 14, Lettering.SMALL, Anchor.MIDDLE);
+            sheet.label(number(t), at, BOTTOM + strip() + 14, Lettering.SMALL, Anchor.MIDDLE);
         }
         sheet.label(degree.symbol(), LEFT - 5, TOP - 8, Lettering.SMALL, Anchor.END);
-        sheet.label("time, " + unit.symbol(), right(), BOTTOM + STRIP + 28, Lettering.SMALL, Anchor.END);
+        sheet.label("time, " + unit.symbol(), right(), BOTTOM + strip() + 28, Lettering.SMALL, Anchor.END);
         sheet.line(Pen.THIN, LEFT, TOP, LEFT, BOTTOM).line(Pen.THIN, LEFT, BOTTOM, right(), BOTTOM);
     }
 
@@ -130,13 +141,64 @@ record ClockDrawing(HeatClock clock, AmountWriter writer) {
         }
     }
 
+    /** Where two curves lie apart, though they end as one: each name at its own curve there. */
+    private void drawApart(Sheet sheet, Axis x, Axis y) {
+        double t = widest();
+        ClockTrace upper = upperAt(t);
+        for (ClockTrace trace : clock.traces()) {
+            double px = x.at(t);
+            double py = y.at(trace.at(t).kelvin());
+            if (trace.equals(upper)) {
+                sheet.label(trace.place(), px - 3, py - 6, Lettering.SMALL, Anchor.END);
+            } else {
+                sheet.label(trace.place(), px + 6, py + 14, Lettering.SMALL, Anchor.START);
+            }
+        }
+    }
+
+    private ClockTrace upperAt(double t) {
+        return clock.traces().stream()
+                .max(Comparator.comparingDouble(c -> c.at(t).kelvin()))
+                .orElseThrow();
+    }
+
+    /** When two curves lie furthest apart [s]. */
+    private double widest() {
+        double best = 0;
+        double widest = -1;
+        for (int i = 0; i <= STEPS; i++) {
+            double t = end() * i / STEPS;
+            double apart = apart(t);
+            if (apart > widest) {
+                widest = apart;
+                best = t;
+            }
+        }
+        return best;
+    }
+
+    private double apart(double t) {
+        return Math.abs(clock.traces().get(0).at(t).kelvin()
+                - clock.traces().get(1).at(t).kelvin());
+    }
+
+    /** How far two curves lie apart somewhere though they end together [K]; 0 where their ends can be told apart. */
+    private double parting() {
+        if (clock.traces().size() != 2) {
+            return 0;
+        }
+        double most = apart(widest());
+        return apart(end()) < most / 4 ? most : 0;
+    }
+
     /** The curves' names stand beside the field. */
     private double right() {
         double widest = clock.traces().stream()
+                .filter(t -> parting() == 0)
                 .mapToDouble(t -> Lettering.SMALL.width(t.place()))
                 .max()
                 .orElse(0);
-        return Drawing.WIDTH - widest - 10;
+        return Drawing.WIDTH - widest - 12;
     }
 
     private void drawPull(Sheet sheet, Band pull, Axis x) {

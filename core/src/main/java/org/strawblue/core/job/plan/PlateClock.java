@@ -69,12 +69,7 @@ final class PlateClock {
 
     /** As much tempering as the plan's hold gives, between as much as its limits give. */
     private Goal goal(HollomonJaffe exchange) {
-        Band heat = plan.window().width() > 0
-                ? plan.window()
-                : new Band(
-                        Dimension.TEMPERATURE,
-                        plan.kelvin() - plan.error().half(),
-                        plan.kelvin() + plan.error().half());
+        Band heat = plan.heat();
         return new Goal.Hardness(
                 aim.band(),
                 new Band(

@@ -124,4 +124,14 @@ final class Practice {
     static double quickColour() {
         return FIGURES.si("temper-time-torch", Dimension.TIME);
     }
+
+    /** Longest a part is left in an oven [s]. */
+    static double ovenLongest() {
+        return FIGURES.si("oven-longest", Dimension.TIME);
+    }
+
+    /** Time a hand takes to act [s]. */
+    static double reaction() {
+        return FIGURES.si("reaction", Dimension.TIME);
+    }
 }

@@ -43,6 +43,13 @@ record TemperPlan(
         Estimate hardness,
         Band errorCost) {
 
+    /** The window where there is one; a single temperature that was asked for with its error. */
+    Band heat() {
+        return window.width() > 0
+                ? window
+                : new Band(Dimension.TEMPERATURE, kelvin - error.half(), kelvin + error.half());
+    }
+
     /** All the time at heat [s]: repeated equal tempers soften as one of their whole length. */
     double secondsInAll() {
         return seconds * times;

@@ -6,7 +6,6 @@ import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.heat.HeatSource;
-import org.strawblue.core.heat.HeatThrough;
 import org.strawblue.core.history.Trace;
 import org.strawblue.core.job.Picture;
 import org.strawblue.core.job.Stage;
@@ -14,8 +13,6 @@ import org.strawblue.core.oxide.ColourName;
 import org.strawblue.core.oxide.ColourReading;
 import org.strawblue.core.oxide.FilmColour;
 import org.strawblue.core.oxide.FilmColours;
-import org.strawblue.core.quantity.Band;
-import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.quantity.Quantity;
 import org.strawblue.core.steel.Tempering;
@@ -62,7 +59,7 @@ final class TemperStep {
         String seen = colour.value().map(c -> "; look for " + range(c) + ".").orElse("; do not go by the colour.");
         step.lead(
                 "Temper" + count + in + " at {} for {}, best {}" + seen,
-                rounded(plan.window()),
+                plan.heat(),
                 Quantity.time(plan.seconds()),
                 Quantity.temperature(plan.kelvin()));
         step.hazards(plan.source().traits().hazard(), "sharp-hot", "fumes");
@@ -73,16 +70,6 @@ final class TemperStep {
             return "on";
         }
         return plan.source() instanceof HeatSource.Torch ? "with" : "in";
-    }
-
-    /** The window where there is one; a single temperature that was asked for stands as it is. */
-    private Band rounded(Band window) {
-        return window.width() > 0
-                ? window
-                : new Band(
-                        Dimension.TEMPERATURE,
-                        plan.kelvin() - plan.error().half(),
-                        plan.kelvin() + plan.error().half());
     }
 
     private void figures() {
@@ -126,10 +113,6 @@ final class TemperStep {
                         + "; that alone moves the hardness over {}.",
                 Quantity.temperatureDifference(plan.error().half()),
                 plan.errorCost());
-        if (!(plan.source() instanceof HeatSource.HotPlate)) {
-            step.reason(
-                    "Start the clock when the part itself is hot, not the air round it: bright steel warms slowly.");
-        }
         quickAgainstThis();
         if (plan.times() > 1) {
             step.reason(
@@ -172,10 +155,13 @@ final class TemperStep {
             }
             return;
         }
-        if (!(plan.source() instanceof HeatSource.SandTray)) {
-            HeatThrough.time(brief.shape(), plan.source(), Practice.room(), plan.kelvin(), HeatThrough.Surface.BRIGHT)
-                    .value()
-                    .ifPresent(t -> step.figure("Bright, it takes to come to heat", t));
+        if (plan.source() instanceof HeatSource.Oven || plan.source() instanceof HeatSource.Kiln) {
+            OvenClock.over(brief, plan, step);
+        } else if (plan.source() instanceof HeatSource.Torch) {
+            TorchClock.over(brief, plan, step);
+        } else {
+            step.reason(
+                    "Start the clock when the part itself is hot, not what lies round it: bright steel warms slowly.");
         }
     }
 
@@ -198,7 +184,7 @@ final class TemperStep {
                                         p.hardness().high()))
                                 .toList(),
                         Optional.of(aim.band()),
-                        Optional.of(rounded(plan.window())),
+                        Optional.of(plan.heat()),
                         plan.secondsInAll())));
     }
 
@@ -216,7 +202,7 @@ final class TemperStep {
                         .map(r -> new Picture.Swatch(
                                 r.kelvin(), r.colour().name().word(), r.colour().hex()))
                         .toList(),
-                rounded(plan.window()),
+                plan.heat(),
                 plan.secondsInAll(),
                 light().word());
     }

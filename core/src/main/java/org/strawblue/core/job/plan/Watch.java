@@ -10,8 +10,6 @@ import org.strawblue.core.pyrometry.InfraredGun;
 import org.strawblue.core.pyrometry.InfraredReading;
 import org.strawblue.core.pyrometry.Surface;
 import org.strawblue.core.pyrometry.TemperatureIndicator;
-import org.strawblue.core.quantity.Band;
-import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Phrase;
 import org.strawblue.core.quantity.Quantity;
 
@@ -41,7 +39,7 @@ final class Watch {
 
     private void crayons() {
         Optional<Crayons> owned = first(Crayons.class);
-        CrayonChoice.of(target(), owned.orElseGet(() -> new Crayons(List.of())))
+        CrayonChoice.of(plan.heat(), owned.orElseGet(() -> new Crayons(List.of())))
                 .value()
                 .ifPresent(choice -> {
                     step.reason(
@@ -59,16 +57,6 @@ final class Watch {
                             Phrase.of("to prove the temper of the metal itself"),
                             owned.filter(c -> has(c, choice)).isPresent()));
                 });
-    }
-
-    /** The window if it has a width, else the temperature with its error. */
-    private Band target() {
-        return plan.window().width() > 0
-                ? plan.window()
-                : new Band(
-                        Dimension.TEMPERATURE,
-                        plan.kelvin() - plan.error().half(),
-                        plan.kelvin() + plan.error().half());
     }
 
     private static boolean has(Crayons crayons, CrayonChoice choice) {
