@@ -55,7 +55,7 @@ record HeatHistory(HeatRequest request, CourseRun run, Optional<TemperWatch> wat
         return new HeatStory(names.told().stream().map(names::word).toList(), rows(), clock, section());
     }
 
-    private PlaceNames names() {
+    PlaceNames names() {
         return new PlaceNames(request, run);
     }
 

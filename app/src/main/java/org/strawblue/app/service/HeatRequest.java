@@ -56,6 +56,11 @@ public record HeatRequest(
         return new Course(shape, start, spells);
     }
 
+    /** The same, never taken off. */
+    HeatRequest notTakenOff() {
+        return new HeatRequest(shape, start, before, main, List.of(), steel, light, chromium, target, findings);
+    }
+
     /** A log that is not followed to its end is cut. */
     private Spell main(double seconds) {
         boolean shorter = main.setting() instanceof Setting.AsLogged log

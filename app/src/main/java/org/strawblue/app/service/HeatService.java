@@ -30,6 +30,15 @@ public final class HeatService {
     /** Places that differ by less are told as one [K]; a temperature is not told finer. */
     private static final double EVEN = 1;
 
+    /** The picture goes so many times as far as the best moment at most, and at least ... */
+    private static final double SHOWN = 2;
+
+    private static final double LEAST = 1.25;
+    private static final double MARGIN = 1.1;
+
+    /** An imbalance is not told finer [1]. */
+    private static final double TOLD = 1e-4;
+
     private final HeatRequest request;
     private final Progress progress;
     private final Sheet.Builder sheet = Sheet.titled("Heat in the part");
@@ -61,8 +70,12 @@ public final class HeatService {
         progress.at("the section");
         Answer<CourseRun> run = window.isPresent() ? Conduction.run(request.takenOffAfter(seconds)) : first;
         progress.at("what is not known of the heat");
-        Doubts doubts = fast ? new DrawnDoubts(request, seconds) : new PairedDoubts(request, seconds);
-        HeatStory story = tell(run.value().orElseThrow(), seconds, doubts, goal, window, counting);
+        HeatHistory history = history(request, run.value().orElseThrow(), seconds, fast);
+        window.ifPresent(w -> advise(w, goal.orElseThrow(), history, counting));
+        tell(history, window);
+        HeatHistory shown = window.map(w -> leftOn(w, fast)).orElse(history);
+        HeatStory story = draw(shown, window, counting);
+        balance(run.value().orElseThrow());
         sheet.findings(run.findings());
         return new HeatAnswer(sheet.build(), Optional.of(story));
     }
@@ -93,36 +106,46 @@ public final class HeatService {
         return window.value();
     }
 
-    private HeatStory tell(
-            CourseRun run,
-            double seconds,
-            Doubts doubts,
-            Optional<Goal> goal,
-            Optional<PullWindow> window,
-            List<Place> counting) {
-        Optional<TemperWatch> watch = watch(run);
-        HeatHistory history = new HeatHistory(request, run, watch, doubts, seconds);
-        double duration = history.duration();
-        PlaceNames names = new PlaceNames(request, run);
-        PullAdvice advice = new PullAdvice(request, sheet, history, names);
-        window.ifPresent(w -> {
-            Estimate moment = doubts.moment(
-                    goal.orElseThrow(),
-                    counting.get(0),
-                    w.best(),
-                    request.main().seconds());
-            advice.when(w, moment);
-        });
-        if (window.isPresent()) {
-            advice.byThen();
-        } else {
-            ends(history, names, duration, run);
+    private HeatHistory history(HeatRequest asked, CourseRun run, double seconds, boolean fast) {
+        Doubts doubts = fast ? new DrawnDoubts(asked, seconds) : new PairedDoubts(asked, seconds);
+        return new HeatHistory(asked, run, watch(run), doubts, seconds);
+    }
+
+    private void advise(PullWindow window, Goal goal, HeatHistory history, List<Place> counting) {
+        Estimate moment = history.doubts()
+                .moment(goal, counting.get(0), window.best(), request.main().seconds());
+        PullAdvice advice = advice(history);
+        advice.when(window, moment);
+        advice.byThen();
+    }
+
+    private PullAdvice advice(HeatHistory history) {
+        return new PullAdvice(request, sheet, history, history.names());
+    }
+
+    private void tell(HeatHistory history, Optional<PullWindow> window) {
+        if (window.isEmpty()) {
+            ends(history, history.names(), history.duration(), history.run());
         }
-        watch.ifPresent(w -> readings(history, names, duration));
-        advice.carryOver();
+        if (history.watch().isPresent()) {
+            readings(history, history.names(), history.duration());
+        }
+        advice(history).carryOver();
+    }
+
+    /** What it would have were it not taken off, for the picture: somewhat longer than the window is open. */
+    private HeatHistory leftOn(PullWindow window, boolean fast) {
+        progress.at("what comes if it is left");
+        double closes = Math.min(window.closes().orElse(request.main().seconds()), SHOWN * window.best());
+        double seconds = Math.min(request.main().seconds(), Math.max(closes, window.best() * LEAST) * MARGIN);
+        HeatRequest left = request.notTakenOff();
+        return history(
+                left, Conduction.run(left.leftOn(seconds)).value().orElseThrow(), seconds, fast);
+    }
+
+    private HeatStory draw(HeatHistory history, Optional<PullWindow> window, List<Place> counting) {
         Picture.HeatClock clock = history.clock(wanted(window, counting), pull(window), caption(history));
         sheet.add(new Entry.Plot("history", "Temperature against time", clock));
-        balance(run);
         return history.story(clock);
     }
 
@@ -232,6 +255,9 @@ public final class HeatService {
 
     private Phrase caption(HeatHistory history) {
         String since = request.hardened() ? "Temperature since it left the bath" : "Temperature";
+        if (request.target().isPresent()) {
+            return Phrase.of(since + (request.hardened() ? ", were it not stopped" : ", were it not taken off"));
+        }
         return request.after().isEmpty()
                 ? Phrase.of(since + " over {}", Quantity.time(history.off()))
                 : Phrase.of(since + "; taken off after {}", Quantity.time(history.off()));
@@ -242,7 +268,7 @@ public final class HeatService {
             sheet.add(new Entry.Given(
                     "energy",
                     "Heat balance closes to",
-                    Quantity.fraction(run.energy().error())));
+                    Quantity.fraction(Math.max(TOLD, run.energy().error()))));
         }
     }
 }
