@@ -139,8 +139,7 @@ public final class HeatService {
         double closes = Math.min(window.closes().orElse(request.main().seconds()), SHOWN * window.best());
         double seconds = Math.min(request.main().seconds(), Math.max(closes, window.best() * LEAST) * MARGIN);
         HeatRequest left = request.notTakenOff();
-        return history(
-                left, Conduction.run(left.leftOn(seconds)).value().orElseThrow(), seconds, fast);
+        return history(left, Conduction.run(left.leftOn(seconds)).value().orElseThrow(), seconds, fast);
     }
 
     private HeatStory draw(HeatHistory history, Optional<PullWindow> window, List<Place> counting) {
