@@ -1,8 +1,9 @@
 package org.strawblue.app.cli;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -90,10 +91,10 @@ record Planning(
         Path pdf = folder.resolve(stem() + "-card.pdf");
         try {
             Files.createDirectories(folder.toAbsolutePath());
-            Files.writeString(page, PageCard.write(card, system));
-            try (OutputStream paper = Files.newOutputStream(pdf)) {
-                PaperCard.write(card, system, sheet, paper);
-            }
+            WholeFile.write(page, PageCard.write(card, system).getBytes(StandardCharsets.UTF_8));
+            ByteArrayOutputStream paper = new ByteArrayOutputStream();
+            PaperCard.write(card, system, sheet, paper);
+            WholeFile.write(pdf, paper.toByteArray());
         } catch (IOException e) {
             throw new FileTrouble(folder.toAbsolutePath(), e);
         }

@@ -1,6 +1,5 @@
 package org.strawblue.app.cli;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,15 +12,16 @@ final class WholeFile {
 
     static void write(Path path, byte[] bytes) throws IOException {
         Path whole = path.toAbsolutePath();
-        Path folder = whole.getParent();
-        File part = File.createTempFile(".strawblue", ".part", folder == null ? null : folder.toFile());
+        // of this process alone; a name by chance would start up the whole of Java's security
+        Path part = whole.resolveSibling(
+                "." + whole.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         // gone too where the program is stopped half-way
-        part.deleteOnExit();
+        part.toFile().deleteOnExit();
         try {
-            Files.write(part.toPath(), bytes);
-            Files.move(part.toPath(), whole, StandardCopyOption.REPLACE_EXISTING);
+            Files.write(part, bytes);
+            Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
         } finally {
-            Files.deleteIfExists(part.toPath());
+            Files.deleteIfExists(part);
         }
     }
 }
