@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.strawblue.core.colour.Light;
+import org.strawblue.core.job.AssemblyWish;
 import org.strawblue.core.job.Job;
 import org.strawblue.core.job.PocketWish;
 import org.strawblue.core.job.Shop;
@@ -68,12 +69,16 @@ public final class JobReader {
                     "Add the part this job is about.");
         }
         once(root, parts);
+        AssemblyWish assembly = root.group("assembly")
+                .map(s -> new AssemblyReading(s, parts).wish())
+                .orElse(AssemblyWish.NONE);
         return new Job(
                 root.text("title").orElse(""),
                 desk.units(),
                 light(root),
                 parts,
                 pockets,
+                assembly,
                 shop,
                 desk.unknowns(),
                 desk.findings());

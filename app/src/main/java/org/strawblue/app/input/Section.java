@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.strawblue.core.quantity.Band;
+import org.strawblue.core.quantity.Dimension;
 import org.strawblue.core.quantity.Quantity;
 
 /**
@@ -141,6 +142,11 @@ final class Section {
 
     Optional<Size> size(String key) {
         return read(key, QuantityReader::size);
+    }
+
+    /** A size that is part of the text of this key. */
+    Optional<Size> size(String key, String text) {
+        return settle(QuantityReader.size(text, Expectation.of(Dimension.LENGTH, desk.units())), place(key));
     }
 
     private interface Reader<T> {

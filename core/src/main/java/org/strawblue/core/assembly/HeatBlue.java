@@ -1,11 +1,13 @@
 package org.strawblue.core.assembly;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.history.Trace;
 import org.strawblue.core.oxide.ColourName;
 import org.strawblue.core.oxide.ColourReading;
@@ -42,6 +44,11 @@ public record HeatBlue(
     private static final double LONGEST = 864000;
     private static final int HALVINGS = 40;
     private static final double MOST_APART = 40;
+
+    /** The time to have a colour come in where none is told [s]: long enough to watch, by {@code practice.csv}. */
+    public static double usualSeconds() {
+        return Figures.ALL.si("blue_usual", Dimension.TIME);
+    }
 
     /** At one temperature [K]: how long. */
     public static Answer<HeatBlue> at(double kelvin, ColourName colour, Light light, double chromium) {
@@ -87,11 +94,12 @@ public record HeatBlue(
                     grey(greyFrom),
                     hotter(greyFrom, seconds),
                     apart(seconds));
-            return Answer.of(blue, BlueFindings.with(blue, whole(seconds).findings()));
+            return Answer.of(blue, BlueFindings.with(blue, ofTheSteel(middle, seconds)));
         }
 
-        private Answer<ColourReading> whole(double seconds) {
-            return films.after(Trace.hold(kelvin, seconds), light, chromium);
+        /** What its chromium does; not how the usual chart would read a colour that is no reading here. */
+        private List<Finding> ofTheSteel(double thickness, double seconds) {
+            return films.temperatureFor(thickness, seconds, chromium).findings();
         }
 
         /** When the film is as thick as where grey begins [s]. */

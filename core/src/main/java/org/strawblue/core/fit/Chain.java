@@ -25,6 +25,11 @@ public record Chain(String name, List<Link> links) {
         }
     }
 
+    /** The same chain by another name. */
+    public Chain named(String other) {
+        return new Chain(other, links);
+    }
+
     /** Every link at its worst limit [m]. */
     public Band worstCase() {
         double low = 0;

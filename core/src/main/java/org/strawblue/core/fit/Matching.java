@@ -46,6 +46,17 @@ public final class Matching {
                 List.of(Link.plus("hole", new Spread.Told(hole)), Link.minus("shaft", new Spread.Told(shaft))));
     }
 
+    /** Clearance [m] of two parts finished to their limits by what {@code holeBy} and {@code shaftBy} show. */
+    public static Chain made(Band hole, Instrument holeBy, Band shaft, Instrument shaftBy) {
+        return new Chain(
+                "clearance",
+                List.of(
+                        Link.plus("hole", new Spread.Within(hole)),
+                        Link.plus("reading of the hole", new Spread.Told(holeBy.read(0))),
+                        Link.minus("shaft", new Spread.Within(shaft)),
+                        Link.minus("reading of the shaft", new Spread.Told(shaftBy.read(0)))));
+    }
+
     private static Answer<Band> band(
             String other, Estimate measured, Band clearance, double error, double low, double high) {
         if (low < high) {

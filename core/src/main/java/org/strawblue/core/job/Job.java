@@ -7,6 +7,7 @@ import org.strawblue.core.estimate.Finding;
 /**
  * A job as read: what is to be made and with what.
  *
+ * @param assembly how the parts go together
  * @param light the light colours are judged by
  * @param unknowns everything the file answers with "don't know"
  * @param findings how doubtful words of the file were taken
@@ -17,6 +18,7 @@ public record Job(
         Light light,
         List<WorkPiece> parts,
         List<PocketWish> pockets,
+        AssemblyWish assembly,
         Shop shop,
         List<Unknown> unknowns,
         List<Finding> findings) {

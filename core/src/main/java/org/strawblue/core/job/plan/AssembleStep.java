@@ -11,7 +11,7 @@ final class AssembleStep {
     private AssembleStep() {}
 
     static Optional<Step> of(Job job) {
-        if (job.pockets().isEmpty() && job.parts().size() < 2) {
+        if (job.pockets().isEmpty() && job.parts().size() < 2 && job.assembly().isEmpty()) {
             return Optional.empty();
         }
         StepDraft step = new StepDraft(Stage.ASSEMBLE, "")
@@ -22,6 +22,9 @@ final class AssembleStep {
                                 + " pressed too far.");
         if (!job.pockets().isEmpty()) {
             step.hazards("spring-loose");
+        }
+        if (!job.assembly().isEmpty()) {
+            GoesTogether.tell(step, job.assembly());
         }
         return Optional.of(step.reason("Oil it lightly; no heat on a tempered part from now on.")
                 .hazards("life")

@@ -23,8 +23,9 @@ public final class Planner {
                 job.parts().stream().map(piece -> PartRoute.of(job, piece)).toList();
         List<Step> pockets =
                 job.pockets().stream().map(wish -> PocketSteps.of(wish, drawer)).toList();
-        List<Step> steps = inOrder(routes, pockets);
+        List<Step> steps = inOrder(routes, BlueSteps.of(job, routes), pockets);
         AssembleStep.of(job).ifPresent(steps::add);
+        LockSteps.addTo(steps, job);
         return new JobCard(
                 job.title(),
                 routes.stream().flatMap(r -> r.summary().stream()).toList(),
@@ -38,15 +39,16 @@ public final class Planner {
 
     /**
      * All turning first; then each part from the fire to its last size without a break, since a hard part must be tempered
-     * at once; then springs.
+     * at once; then colours, springs.
      */
-    private static List<Step> inOrder(List<PartRoute> routes, List<Step> pockets) {
+    private static List<Step> inOrder(List<PartRoute> routes, List<Step> colours, List<Step> pockets) {
         List<Step> steps = new ArrayList<>();
         routes.forEach(r -> steps.addAll(r.of(Stage.TURN)));
         routes.forEach(r -> r.steps().stream()
                 .filter(s -> s.stage() != Stage.TURN)
                 .sorted(Comparator.comparing(Step::stage))
                 .forEach(steps::add));
+        steps.addAll(colours);
         steps.addAll(pockets);
         return steps;
     }

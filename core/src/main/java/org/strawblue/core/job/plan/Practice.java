@@ -65,6 +65,11 @@ final class Practice {
         return FIGURES.estimate("tellable-chance", Dimension.FRACTION).band();
     }
 
+    /** The chance from which on nothing need be said of a gap [1]. */
+    static double enoughChance() {
+        return FIGURES.si("enough_chance", Dimension.FRACTION);
+    }
+
     /** Step of the usual set of graded files [HRC]. */
     static double fileStep() {
         return FIGURES.si("file-set-step", Dimension.HARDNESS);

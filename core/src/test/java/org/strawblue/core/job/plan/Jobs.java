@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.strawblue.core.colour.Light;
 import org.strawblue.core.evidence.HardnessCheck;
 import org.strawblue.core.heat.HeatSources;
+import org.strawblue.core.job.AssemblyWish;
 import org.strawblue.core.job.HardenWish;
 import org.strawblue.core.job.Job;
 import org.strawblue.core.job.PocketWish;
@@ -125,10 +126,27 @@ final class Jobs {
 
     static Job of(WorkPiece piece) {
         return new Job(
-                "test", UnitSystem.METRIC, Light.DAYLIGHT, List.of(piece), List.of(), shop(), List.of(), List.of());
+                "test",
+                UnitSystem.METRIC,
+                Light.DAYLIGHT,
+                List.of(piece),
+                List.of(),
+                AssemblyWish.NONE,
+                shop(),
+                List.of(),
+                List.of());
     }
 
     static Job of(List<WorkPiece> pieces, List<PocketWish> pockets, Shop shop, List<Unknown> unknowns) {
-        return new Job("test", UnitSystem.METRIC, Light.DAYLIGHT, pieces, pockets, shop, unknowns, List.of());
+        return new Job(
+                "test",
+                UnitSystem.METRIC,
+                Light.DAYLIGHT,
+                pieces,
+                pockets,
+                AssemblyWish.NONE,
+                shop,
+                unknowns,
+                List.of());
     }
 }
