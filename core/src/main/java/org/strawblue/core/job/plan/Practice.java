@@ -67,7 +67,7 @@ final class Practice {
 
     /** The chance from which on nothing need be said of a gap [1]. */
     static double enoughChance() {
-        return FIGURES.si("enough_chance", Dimension.FRACTION);
+        return FIGURES.si("enough-chance", Dimension.FRACTION);
     }
 
     /** Step of the usual set of graded files [HRC]. */
