@@ -1,5 +1,6 @@
 package org.strawblue.core.heat.conduction;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -69,7 +70,10 @@ public final class Conduction {
         double at = 0;
         int steps = 0;
         double last = course.start();
+        List<Finding> findings = new ArrayList<>();
         for (Spell spell : course.spells()) {
+            double hottest = SteelHeat.kelvin(Arrays.stream(y).max().orElseThrow());
+            CoolingCaution.of(spell.setting(), hottest).ifPresent(findings::add);
             Surroundings around = Surroundings.of(spell.setting(), size(), spell.seconds());
             HeatFlow flow = new HeatFlow(mesh, around);
             double[] state = Arrays.copyOf(y, flow.size());
@@ -93,7 +97,10 @@ public final class Conduction {
         ThermalHistory history = java.util.Objects.requireNonNull(recorder).history();
         EnergyBalance energy = recorder.energy();
         CourseRun run = new CourseRun(history, mesh.grid(), recorder.frames(), energy, arrival(history, last), steps);
-        return energy.error() > BALANCED ? Answer.of(run, unbalanced(energy)) : Answer.of(run);
+        if (energy.error() > BALANCED) {
+            findings.add(unbalanced(energy));
+        }
+        return Answer.of(run, findings);
     }
 
     private static CourseRun logged(Trace part) {

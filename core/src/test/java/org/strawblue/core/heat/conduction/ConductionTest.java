@@ -165,6 +165,16 @@ class ConductionTest {
         assertThat(run.energy().error()).isLessThan(1e-3);
     }
 
+    /** Steel quenched from above its change keeps the heat of the change for later: the answer says that it does not. */
+    @ParameterizedTest
+    @CsvSource({"1073, true", "900, false"})
+    void coolingFromAboveTheChangeComesWithACaution(double start, boolean told) {
+        Answer<CourseRun> answer = Conduction.run(
+                new Course(new PartShape.RoundBar(0.012, 0.1), start, List.of(new Spell(bath(1000, 330), 10))));
+        assertThat(answer.value()).isPresent();
+        assertThat(answer.findings()).hasSize(told ? 1 : 0);
+    }
+
     @Test
     void plateSagsUnderColdBar() {
         Setting.OnPlate on = Setting.OnPlate.steady(563.15, 2e-5, 0.2, 0.3, ROOM);
