@@ -30,7 +30,7 @@ import picocli.CommandLine.Option;
             "",
             "Examples:",
             "  strawblue assemble --thread M4 --lock low --clearance \"5-29 um\"",
-            "  strawblue assemble --thread 1/4-40 --lock high --grade O1 --temper 400F --for 1h --units inch",
+            "  strawblue assemble --thread 1/4-40 --lock high --grade O1 --temper 400F",
             "      what heating it loose leaves of the temper",
             "  strawblue assemble --blue \"dark blue\" --at 290C --grade O1",
             "  strawblue assemble --blue straw --in 20min",

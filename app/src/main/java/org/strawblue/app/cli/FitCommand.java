@@ -31,10 +31,10 @@ import picocli.CommandLine.Option;
             "  strawblue fit --size \"3/8 in\" --fit sliding --units inch",
             "  strawblue fit --size 8mm --fit sliding --hole 8.011mm --hole-by \"bore gauge\"",
             "      the shaft for a hole that is there",
-            "  strawblue fit --hole \"8.011 ±0.004 mm\" --shaft 7.992mm --at 60C --shaft-metal brass",
-            "  strawblue fit --size 8mm --fit H7/g6 --grade O1 --hardened shaft --grew \"12.000 to 12.014 mm\"",
+            "  strawblue fit --hole 8.011mm --shaft 7.992mm --at 60C --shaft-metal brass",
+            "  strawblue fit --size 8mm --fit H7/g6 --grade O1 --grew \"12 to 12.014 mm\"",
             "      what to make before hardening, going by an earlier part too",
-            "  strawblue fit --chain \"12 ±0.05 mm - 8 +0/-0.1 mm - 3.8 ±0.02 mm\" --at-least 0.05mm"
+            "  strawblue fit --chain \"12 ±0.05 mm - 8 +0/-0.1 mm\" --at-least 3.9mm"
         })
 final class FitCommand extends Answering {
 

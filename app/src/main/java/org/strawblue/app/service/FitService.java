@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.strawblue.core.estimate.Answer;
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.fit.Chain;
 import org.strawblue.core.fit.Expansion;
 import org.strawblue.core.fit.Fit;
@@ -21,6 +22,11 @@ import org.strawblue.core.quantity.Quantity;
 
 /** Questions about a hole and what goes into it. */
 public final class FitService {
+
+    private static final Finding AS_MEASURED = new Finding.Note(
+            Phrase.of("What hardening does is not counted here."),
+            Phrase.of("Measured parts are taken as they are now."),
+            Phrase.of("Ask without --hole and --shaft for what to make before hardening; measure again after it."));
 
     private FitService() {}
 
@@ -122,6 +128,7 @@ public final class FitService {
         asked.shaft().ifPresent(s -> sheet.add("measured_shaft", "Shaft, measured", s));
         Optional<Band> wanted = fit.map(Fit::clearance);
         wanted.ifPresent(w -> sheet.add(new Entry.Limits("wanted", "Clearance wanted", w)));
+        asked.hardened().ifPresent(h -> sheet.findings(List.of(AS_MEASURED)));
         if (asked.hole().isPresent() && asked.shaft().isPresent()) {
             both(sheet, asked, wanted);
         } else {

@@ -162,6 +162,19 @@ class SizeCommandsTest {
         assertThat(out).doesNotContain("  Ream ");
     }
 
+    @Test
+    void measuredPartsAreTakenAsTheyAre() {
+        assertThat(run("fit --size 8mm --fit H7/g6 --hole 8.01mm --grade O1").out())
+                .contains("What hardening does is not counted here");
+    }
+
+    /** A line of the help that breaks cannot be copied. */
+    @ParameterizedTest
+    @MethodSource("examples")
+    void everyExampleStandsOnOneLine(String line) {
+        assertThat("  strawblue " + line).hasSizeLessThanOrEqualTo(80);
+    }
+
     /** What an earlier part did narrows what the next one is expected to do. */
     @Test
     void earlierPartsChangeTheAnswer() {
