@@ -13,9 +13,14 @@ import org.strawblue.app.input.QuantityReader;
 import org.strawblue.app.input.Read;
 import org.strawblue.core.quantity.Band;
 import org.strawblue.core.quantity.Dimension;
+import org.strawblue.core.spring.Coil;
+import org.strawblue.core.spring.EndType;
+import org.strawblue.core.spring.Ends;
 import org.strawblue.core.spring.MeasuredSpring;
 import org.strawblue.core.spring.MeasurementErrors;
 import org.strawblue.core.spring.SpringMaterial;
+import org.strawblue.core.spring.tolerance.CoilDiameterClass;
+import org.strawblue.core.spring.tolerance.MadeToStandard;
 import picocli.CommandLine.Option;
 
 /** A measured spring on the command line, read by the reader of drawers as a drawer of one. */
@@ -45,6 +50,12 @@ final class SpringOptions {
     @Option(names = "--material", paramLabel = "WORDS", description = "music wire, stainless, ...")
     private @Nullable String material;
 
+    @Option(
+            names = "--made-to",
+            paramLabel = "1|2|3",
+            description = "Not measured but made to class 1, 2 or 3 (EN 15800): its limits are carried through.")
+    private @Nullable Integer madeTo;
+
     private final Map<String, String> more = new LinkedHashMap<>();
 
     /** A further column of the drawer, where a command has one. */
@@ -63,6 +74,9 @@ final class SpringOptions {
         need(question, "--wire", wire);
         need(question, "--outside", outside);
         need(question, "--coils", coils == null ? active : coils);
+        if (madeTo != null && (madeTo < 1 || madeTo > CoilDiameterClass.values().length)) {
+            question.problem("--made-to", madeTo.toString(), "1, 2 or 3", "Choose one of these classes.");
+        }
         if (lengthNeeded) {
             need(question, "--free-length", freeLength);
         }
@@ -78,7 +92,16 @@ final class SpringOptions {
         question.problems().addAll(read.problems());
         return read.value().map(Drawer::springs).orElse(List.of()).stream()
                 .findFirst()
-                .map(s -> s.with(new MeasurementErrors(d.error(), od.error(), l.error(), n.error())));
+                .map(s -> s.with(
+                        madeTo == null
+                                ? new MeasurementErrors(d.error(), od.error(), l.error(), n.error())
+                                : made(s, CoilDiameterClass.values()[madeTo - 1])));
+    }
+
+    private static MeasurementErrors made(MeasuredSpring s, CoilDiameterClass quality) {
+        Ends of = s.ends().orElse(Ends.both(EndType.CLOSED));
+        Coil drawn = Coil.of(s.wire(), s.outsideDiameter(), s.freeLength(), s.totalCoils(), of);
+        return MadeToStandard.errors(drawn, quality);
     }
 
     /** A coiled spring of another kind: sizes taken as exact. */

@@ -12,8 +12,11 @@ import org.strawblue.core.spring.Ends;
 import org.strawblue.core.spring.FatigueLaw;
 import org.strawblue.core.spring.GerberFatigue;
 import org.strawblue.core.spring.GoodmanFatigue;
+import org.strawblue.core.spring.MeasurementErrors;
 import org.strawblue.core.spring.Moduli;
+import org.strawblue.core.spring.ModulusFromRate;
 import org.strawblue.core.spring.SoderbergFatigue;
+import org.strawblue.core.spring.SpringMaterial;
 import org.strawblue.core.spring.family.ClickSpring;
 import org.strawblue.core.spring.family.Curvature;
 import org.strawblue.core.spring.family.DiscSpring;
@@ -23,9 +26,11 @@ import org.strawblue.core.spring.family.HelicalSpring;
 import org.strawblue.core.spring.family.Nest;
 import org.strawblue.core.spring.family.SeriesStack;
 import org.strawblue.core.spring.family.TorsionSpring;
+import org.strawblue.core.spring.identify.ErrorBudget;
 import org.strawblue.core.spring.tolerance.CoilDiameterClass;
 import org.strawblue.core.spring.tolerance.FreeLengthTolerance;
 import org.strawblue.core.spring.tolerance.LoadTolerance;
+import org.strawblue.core.spring.wind.Springback;
 
 /** Nested and stacked springs, extension, torsion, disc and flat springs; fatigue; tolerances. */
 final class SpringFamilyOperations {
@@ -40,6 +45,7 @@ final class SpringFamilyOperations {
         discs(all);
         fatigue(all);
         tolerances(all);
+        making(all);
         return all;
     }
 
@@ -215,6 +221,45 @@ final class SpringFamilyOperations {
                 "tolerance-load-share",
                 in -> orRefused(
                         LoadTolerance.share(in.length("length tolerance"), in.length("deflection")), Dimension.NUMBER));
+    }
+
+    /** What an unknown spring's rate is worth, and how wire springs back. */
+    private static void making(Map<String, Operation> all) {
+        all.put("spring-rate-doubt", in -> Result.number(100 * budget(in).total()));
+        all.put("spring-rate-doubt-wire", in -> Result.number(100 * budget(in).wire()));
+        all.put("spring-rate-doubt-outside", in -> Result.number(100 * budget(in).outside()));
+        all.put("spring-rate-doubt-coils", in -> Result.number(100 * budget(in).coils()));
+        all.put("spring-rate-doubt-with-mean-exact", in -> {
+            ErrorBudget b = budget(in);
+            double wire = 4 * in.length("wire error") / in.length("wire");
+            return Result.number(100 * Math.hypot(Math.hypot(wire, b.coils()), b.modulus()));
+        });
+        all.put("spring-modulus-implied", in -> stress(ModulusFromRate.of(
+                        in.si("rate", Dimension.STIFFNESS),
+                        in.length("wire"),
+                        in.length("mean"),
+                        in.number("active"))));
+        all.put("winding-arbor", in -> length(arbor(in)));
+        all.put("winding-arbor-as-if-it-stayed", in -> length(in.length("outside") - 2 * in.length("wire")));
+    }
+
+    private static ErrorBudget budget(Inputs in) {
+        MeasurementErrors errors = new MeasurementErrors(
+                in.length("wire error"), in.length("outside error"), 0, in.number("coil error"));
+        return ErrorBudget.of(
+                in.length("wire"), in.length("outside"), in.number("active"), errors, in.number("modulus error"));
+    }
+
+    /** Of music wire, by the yield that the table of arbors was fitted with. */
+    private static double arbor(Inputs in) {
+        SpringMaterial music = SpringMaterial.of(SpringMaterial.Key.MUSIC);
+        double wire = in.length("wire");
+        double strength = music.allowable(wire).orElseThrow().strength();
+        return Springback.arbor(
+                in.length("outside") - wire,
+                wire,
+                in.number("yield") * strength,
+                music.stiffness(wire).moduli().tension());
     }
 
     private static Result orRefused(OptionalDouble value, Dimension dimension) {

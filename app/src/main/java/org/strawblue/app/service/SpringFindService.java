@@ -91,7 +91,7 @@ public final class SpringFindService {
                     Phrase.of("Wind one, or change the pocket.")));
             found.changes().stream()
                     .limit(CHANGES)
-                    .map(SpringFindService::change)
+                    .map(Change::told)
                     .forEach(all::add);
         }
         if (found.passedOver() > 0) {
@@ -105,18 +105,5 @@ public final class SpringFindService {
 
     private static Optional<List<Finding>> best(Found found) {
         return found.ranked().stream().filter(Candidate::works).findFirst().map(Candidate::cautions);
-    }
-
-    private static Finding change(Change change) {
-        Phrase what = change.what();
-        String template = Character.toUpperCase(what.template().charAt(0))
-                + what.template().substring(1) + ", and “"
-                + change.spring().name().replace("{}", "{ }") + "” works.";
-        return new Finding.Note(
-                new Phrase(template, what.amounts()),
-                Phrase.of(
-                        "It is the least change of that figure after which a spring works: {}.",
-                        Quantity.fraction(change.share())),
-                Phrase.of("Go a little further, to leave room for what was measured wrong."));
     }
 }

@@ -81,6 +81,14 @@ class SpringCommandsTest {
                 .contains("Slackens", "A turn of the M6 screw");
     }
 
+    /** A wider class of EN 15800 makes a wider rate. */
+    @Test
+    void aSpringMadeToAClassCarriesItsLimits() {
+        assertThat(shell("spring", LATCH, "--made-to|1").out())
+                .isNotEqualTo(shell("spring", LATCH, "--made-to|3").out());
+        assertThat(shell("spring", LATCH, "--made-to|4").code()).isEqualTo(ExitCode.BAD_INPUT);
+    }
+
     @Test
     void feelingsAreForces() {
         Shell shell = shell("spring|check", LATCH, PLACE, "--force-at-rest|firm by thumb");

@@ -19,12 +19,16 @@ import org.strawblue.core.spring.Pocket;
 import org.strawblue.core.spring.PocketCheck;
 import org.strawblue.core.spring.SpringSearch;
 import org.strawblue.core.spring.SpringVerdict;
+import org.strawblue.core.spring.find.Finder;
 
 /** Writes the step in which a spring is chosen for a pocket. */
 final class PocketSteps {
 
     /** How many of the springs that fail are named with their reason. */
     private static final int NAMED = 6;
+
+    /** How many changes of the pocket are told where no spring works. */
+    private static final int CHANGES = 2;
 
     private PocketSteps() {}
 
@@ -40,11 +44,12 @@ final class PocketSteps {
             return step.lead("No drawer of springs was given for the " + wish.name() + ": list some to choose from.")
                     .done();
         }
-        choose(step, pocket.get(), SpringSearch.rank(pocket.get(), drawer));
+        choose(step, pocket.get(), drawer, SpringSearch.rank(pocket.get(), drawer));
         return step.done();
     }
 
-    private static void choose(StepDraft step, Pocket pocket, List<SpringVerdict> ranked) {
+    private static void choose(
+            StepDraft step, Pocket pocket, List<MeasuredSpring> drawer, List<SpringVerdict> ranked) {
         Optional<SpringVerdict> best =
                 ranked.stream().filter(SpringVerdict::works).findFirst();
         if (best.isPresent()) {
@@ -53,6 +58,7 @@ final class PocketSteps {
         } else {
             step.lead("No spring in the drawer works in the " + pocket.name() + ".");
             step.finding(none(pocket));
+            step.findings(Finder.helping(pocket, drawer, CHANGES));
         }
         ranked.stream().filter(v -> !v.works()).limit(NAMED).forEach(v -> step.reasons(List.of(failure(v))));
         long more = ranked.stream().filter(v -> !v.works()).count() - NAMED;

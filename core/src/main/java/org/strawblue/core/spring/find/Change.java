@@ -1,6 +1,8 @@
 package org.strawblue.core.spring.find;
 
+import org.strawblue.core.estimate.Finding;
 import org.strawblue.core.quantity.Phrase;
+import org.strawblue.core.quantity.Quantity;
 import org.strawblue.core.spring.MeasuredSpring;
 import org.strawblue.core.spring.Pocket;
 
@@ -12,4 +14,18 @@ import org.strawblue.core.spring.Pocket;
  * @param changed the pocket afterwards
  * @param spring that would work then
  */
-public record Change(Phrase what, double share, Pocket changed, MeasuredSpring spring) {}
+public record Change(Phrase what, double share, Pocket changed, MeasuredSpring spring) {
+
+    /** As a note: what to do, which spring works then, how little it is. */
+    public Finding told() {
+        String template = what.template();
+        String sentence = Character.toUpperCase(template.charAt(0)) + template.substring(1) + ", and “"
+                + spring.name().replace("{}", "{ }") + "” works.";
+        return new Finding.Note(
+                new Phrase(sentence, what.amounts()),
+                Phrase.of(
+                        "It is the least change of that figure after which a spring works: {}.",
+                        Quantity.fraction(share)),
+                Phrase.of("Go a little further, to leave room for what was measured wrong."));
+    }
+}

@@ -52,6 +52,11 @@ public final class Finder {
         return new Found(told, all, changes, drawer.size() - detailed.size());
     }
 
+    /** The smallest changes of a pocket in which nothing works that would let a spring of the drawer work. */
+    public static List<Finding> helping(Pocket pocket, List<MeasuredSpring> drawer, int most) {
+        return Changes.of(pocket, drawer).stream().limit(most).map(Change::told).toList();
+    }
+
     /** Pairs that work, the best few of each sort, and nests that only their hand forbids. */
     private static List<Candidate> pairs(Pocket pocket, List<MeasuredSpring> drawer) {
         List<Candidate> pairs = Pairs.of(pocket, drawer);
