@@ -43,30 +43,32 @@ twin=
 python3 -c 'import numpy' 2>/dev/null && twin=benchmarks/springs_numpy.py
 
 echo "processors: $(nproc); load: $(cut -d' ' -f1-3 /proc/loadavg)"
-printf '%10s %9s %9s %8s %9s %9s %7s %s\n' springs first best peak works NumPy faster agree
+printf '%10s %9s %9s %9s %8s %8s %9s %9s %8s %s\n' springs first best CPU peak works NumPy CPU faster agree
 : >"$work/table"
 for n in $sizes; do
     peak "${search[@]}" "$n"
-    read -r _ first best works chances removed <"$work/out"
+    read -r _ first best cpu works chances removed <"$work/out"
     read -r memory <"$work/peak"
-    numpy=- faster=- agree=-
+    numpy=- numpy_cpu=- faster=- agree=-
     if [ -n "$twin" ]; then
         "${search[@]}" --write "$work/drawer.bin" "$n"
-        read -r _ numpy its_works its_chances its_removed < <(python3 "$twin" "$root" "$work/drawer.bin")
+        read -r _ numpy numpy_cpu its_works its_chances its_removed < <(python3 "$twin" "$root" "$work/drawer.bin")
         faster=$(awk -v a="$numpy" -v b="$best" 'BEGIN { printf "%.1f", a / b }')
         agree=$(awk -v a="$works $removed" -v b="$its_works $its_removed" -v c="$chances" -v d="$its_chances" \
             'BEGIN { e = c / d - 1; print (a == b && e * e < 1e-6) ? "yes" : "NO" }')
     fi
-    printf '%10s %7s s %7s s %5.0f MB %9s %7s s %6sx %s\n' "$n" "$first" "$best" "$memory" "$works" "$numpy" "$faster" "$agree"
-    echo "$n $first $best $memory $numpy $faster $agree" >>"$work/table"
+    printf '%10s %7s s %7s s %7s s %5.0f MB %8s %7s s %7s s %7sx %s\n' \
+        "$n" "$first" "$best" "$cpu" "$memory" "$works" "$numpy" "$numpy_cpu" "$faster" "$agree"
+    echo "$n $first $best $cpu $memory $numpy $numpy_cpu $faster $agree" >>"$work/table"
 done
 
 echo
-read -r n first best memory numpy faster agree < <(tail -n 1 "$work/table")
+read -r n first best cpu memory numpy numpy_cpu faster agree < <(tail -n 1 "$work/table")
 row "search of $n springs, first in a fresh process" "$first" s 2 at-most
 row "search of $n springs, warm" "$best" s 2 at-most
+awk -v cpu="$cpu" -v n="$(nproc)" 'BEGIN { printf "its processor time, warm: %.2f s; with %d processors to itself that is %.2f s\n", cpu, n, cpu / n }'
 row "its peak memory, whole process" "$memory" MB 400 at-most
 [ "$numpy" = - ] || row "faster than the same rules in NumPy" "$faster" times 5 at-least
-awk '$1 >= 10000 { n++; x += log($1); y += log($3); xx += log($1) ^ 2; xy += log($1) * log($3) }
-    END { if (n > 1) printf "time grows as size to the power %.2f from 10,000 springs on\n", (n * xy - x * y) / (n * xx - x * x) }' "$work/table"
+awk '$1 >= 10000 { n++; x += log($1); y += log($4); xx += log($1) ^ 2; xy += log($1) * log($4) }
+    END { if (n > 1) printf "processor time grows as size to the power %.2f from 10,000 springs on\n", (n * xy - x * y) / (n * xx - x * x) }' "$work/table"
 ! grep -q NO "$work/table"
