@@ -66,7 +66,12 @@ public final class SpringSearchSpeed {
         }
 
         private static double processorTime() {
-            return ProcessHandle.current().info().totalCpuDuration().orElseThrow().toNanos() / 1e9;
+            return ProcessHandle.current()
+                            .info()
+                            .totalCpuDuration()
+                            .orElseThrow()
+                            .toNanos()
+                    / 1e9;
         }
     }
 

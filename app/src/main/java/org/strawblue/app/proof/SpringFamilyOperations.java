@@ -227,14 +227,18 @@ final class SpringFamilyOperations {
     private static void making(Map<String, Operation> all) {
         all.put("spring-rate-doubt", in -> Result.number(100 * budget(in).total()));
         all.put("spring-rate-doubt-wire", in -> Result.number(100 * budget(in).wire()));
-        all.put("spring-rate-doubt-outside", in -> Result.number(100 * budget(in).outside()));
+        all.put(
+                "spring-rate-doubt-outside",
+                in -> Result.number(100 * budget(in).outside()));
         all.put("spring-rate-doubt-coils", in -> Result.number(100 * budget(in).coils()));
         all.put("spring-rate-doubt-with-mean-exact", in -> {
             ErrorBudget b = budget(in);
             double wire = 4 * in.length("wire error") / in.length("wire");
             return Result.number(100 * Math.hypot(Math.hypot(wire, b.coils()), b.modulus()));
         });
-        all.put("spring-modulus-implied", in -> stress(ModulusFromRate.of(
+        all.put(
+                "spring-modulus-implied",
+                in -> stress(ModulusFromRate.of(
                         in.si("rate", Dimension.STIFFNESS),
                         in.length("wire"),
                         in.length("mean"),
@@ -244,8 +248,8 @@ final class SpringFamilyOperations {
     }
 
     private static ErrorBudget budget(Inputs in) {
-        MeasurementErrors errors = new MeasurementErrors(
-                in.length("wire error"), in.length("outside error"), 0, in.number("coil error"));
+        MeasurementErrors errors =
+                new MeasurementErrors(in.length("wire error"), in.length("outside error"), 0, in.number("coil error"));
         return ErrorBudget.of(
                 in.length("wire"), in.length("outside"), in.number("active"), errors, in.number("modulus error"));
     }

@@ -89,10 +89,7 @@ public final class SpringFindService {
                     Phrase.of("Nothing in the drawer works here."),
                     Phrase.of("Each spring is named above with what stops it."),
                     Phrase.of("Wind one, or change the pocket.")));
-            found.changes().stream()
-                    .limit(CHANGES)
-                    .map(Change::told)
-                    .forEach(all::add);
+            found.changes().stream().limit(CHANGES).map(Change::told).forEach(all::add);
         }
         if (found.passedOver() > 0) {
             all.add(new Finding.Note(

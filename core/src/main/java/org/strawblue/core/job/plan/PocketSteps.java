@@ -48,8 +48,7 @@ final class PocketSteps {
         return step.done();
     }
 
-    private static void choose(
-            StepDraft step, Pocket pocket, List<MeasuredSpring> drawer, List<SpringVerdict> ranked) {
+    private static void choose(StepDraft step, Pocket pocket, List<MeasuredSpring> drawer, List<SpringVerdict> ranked) {
         Optional<SpringVerdict> best =
                 ranked.stream().filter(SpringVerdict::works).findFirst();
         if (best.isPresent()) {
