@@ -23,12 +23,18 @@ import picocli.CommandLine.Mixin;
         footer = {
             "",
             "Examples:",
-            "  strawblue spring check --wire 0.8mm --outside 7.4mm --free-length 31mm --coils 10.5 --ends \"closed and ground\" \\",
-            "      --material \"music wire\" --bore 9.6mm --rest 26mm --travel 8mm --cycles 100000 --hottest 80C",
-            "  strawblue spring check --kind extension --wire 0.9mm --outside 6.3mm --coils 12 --tension 5N --force 23N",
-            "  strawblue spring check --kind torsion --wire 1.5mm --outside 16mm --coils 4.25 --legs 40mm --pin 11.5mm --moment 497N·mm",
-            "  strawblue spring check --kind disc --outside 20mm --inside 10.2mm --thickness 1.1mm --cone 0.45mm --deflection 0.3mm",
-            "  strawblue spring check --kind flat --length 20mm --width 5mm --thickness 0.4mm --deflection 1mm"
+            "  strawblue spring check --wire 0.8mm --outside 7.4mm --free-length 31mm \\",
+            "      --coils 10.5 --ends \"closed and ground\" \\",
+            "      --material \"music wire\" --bore 9.6mm --rest 26mm --travel 8mm \\",
+            "      --cycles 100000 --hottest 80C",
+            "  strawblue spring check --kind extension --wire 0.9mm --outside 6.3mm \\",
+            "      --coils 12 --tension 5N --force 23N",
+            "  strawblue spring check --kind torsion --wire 1.5mm --outside 16mm \\",
+            "      --coils 4.25 --legs 40mm --pin 11.5mm --moment 497N·mm",
+            "  strawblue spring check --kind disc --outside 20mm --inside 10.2mm \\",
+            "      --thickness 1.1mm --cone 0.45mm --deflection 0.3mm",
+            "  strawblue spring check --kind flat --length 20mm --width 5mm \\",
+            "      --thickness 0.4mm --deflection 1mm"
         })
 final class SpringCheckCommand extends Answering {
 

@@ -29,12 +29,15 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Examples:",
-            "  strawblue spring --wire 0.8mm --outside 7mm --free-length 30mm --coils 10 --ends \"closed and ground\"",
+            "  strawblue spring --wire 0.8mm --outside 7mm --free-length 30mm \\",
+            "      --coils 10 --ends \"closed and ground\"",
             "      its rate, solid length and stress",
-            "  strawblue spring --wire 1/32in --outside 9/32in --free-length \"1 1/8 in\" --coils 10 \\",
+            "  strawblue spring --wire 1/32in --outside 9/32in \\",
+            "      --free-length \"1 1/8 in\" --coils 10 \\",
             "      --bore 0.3in --rest 1in --travel 1/4in --units inch",
             "      does it work in this hole?",
-            "  strawblue spring --drawer examples/drawer.csv --bore 8.2mm --rest 22mm --travel 6mm --force-at-rest 4-8N",
+            "  strawblue spring --drawer examples/drawer.csv --bore 8.2mm --rest 22mm \\",
+            "      --travel 6mm --force-at-rest 4-8N",
             "      which of the drawer does?"
         })
 final class SpringCommand extends Answering {

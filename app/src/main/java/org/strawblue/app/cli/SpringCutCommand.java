@@ -27,9 +27,12 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Examples:",
-            "  strawblue spring cut --wire 0.6mm --outside 6.2mm --free-length 120mm --coils 42 --ends closed --new-end closed",
-            "  strawblue spring cut --wire 0.6mm --outside 6.2mm --free-length 120mm --coils 42 --ends closed \\",
-            "      --material \"music wire\" --bore 9.6mm --rest 26mm --travel 8mm --force-at-rest 5-10N"
+            "  strawblue spring cut --wire 0.6mm --outside 6.2mm --free-length 120mm \\",
+            "      --coils 42 --ends closed --new-end closed",
+            "  strawblue spring cut --wire 0.6mm --outside 6.2mm --free-length 120mm \\",
+            "      --coils 42 --ends closed \\",
+            "      --material \"music wire\" --bore 9.6mm --rest 26mm --travel 8mm \\",
+            "      --force-at-rest 5-10N"
         })
 final class SpringCutCommand extends Answering {
 

@@ -26,9 +26,11 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Examples:",
-            "  strawblue spring find --drawer examples/springs/drawer.csv --bore 9.6mm --rod 4mm --rest 26mm --travel 8mm \\",
+            "  strawblue spring find --drawer examples/springs/drawer.csv --bore 9.6mm \\",
+            "      --rod 4mm --rest 26mm --travel 8mm \\",
             "      --force-at-rest 5-10N --force-at-full-travel 12-25N",
-            "  strawblue spring find --drawer examples/drawer.csv --bore 3/8in --rest 1in --travel 1/4in \\",
+            "  strawblue spring find --drawer examples/drawer.csv --bore 3/8in \\",
+            "      --rest 1in --travel 1/4in \\",
             "      --force-at-rest \"light by thumb\" --units inch"
         })
 final class SpringFindCommand extends Answering {

@@ -26,10 +26,13 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Examples:",
-            "  strawblue spring identify --wire \"1.00 ±0.01 mm\" --outside \"9.00 ±0.05 mm\" --active-coils \"6 ±0.25\" \\",
+            "  strawblue spring identify --wire \"1.00 ±0.01 mm\" \\",
+            "      --outside \"9.00 ±0.05 mm\" --active-coils \"6 ±0.25\" \\",
             "      --ends \"closed and ground\" --modulus \"80 ±1.5 GPa\"",
-            "  strawblue spring identify --wire 0.9mm --outside 8mm --free-length 34mm --coils 11 --ends \"closed and ground\" \\",
-            "      --magnet slight --looks bright --rust no --push \"400 gf at 28 mm; 900 gf at 22 mm\""
+            "  strawblue spring identify --wire 0.9mm --outside 8mm --free-length 34mm \\",
+            "      --coils 11 --ends \"closed and ground\" \\",
+            "      --magnet slight --looks bright --rust no \\",
+            "      --push \"400 gf at 28 mm; 900 gf at 22 mm\""
         })
 final class SpringIdentifyCommand extends Answering {
 

@@ -1,5 +1,6 @@
 package org.strawblue.app.cli;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -134,7 +135,7 @@ final class SpringOptions {
         }
         Optional<Band> band = question.band(option, text, dimension);
         String unit = dimension == Dimension.LENGTH ? " m" : "";
-        return band.map(b -> new Sized(b.middle() + unit, b.width() / 2)).orElse(new Sized(text, usual));
+        return band.map(b -> new Sized(plain(b.middle()) + unit, b.width() / 2)).orElse(new Sized(text, usual));
     }
 
     private String table(Question question, Sized d, Sized od, Sized l, Sized n) {
@@ -153,11 +154,16 @@ final class SpringOptions {
         return heads + "\n" + String.join(",", row) + "\n";
     }
 
+    /** Without a power of ten. */
+    private static String plain(double number) {
+        return BigDecimal.valueOf(number).toPlainString();
+    }
+
     /** A length that says nothing of the spring: coils with a fifth of a wire between them. */
     private static String closeWound(Question question, Sized d, Sized n) {
         double wire = question.si("--wire", d.text(), Dimension.LENGTH).orElse(0);
         double count = question.si("--coils", n.text(), Dimension.NUMBER).orElse(0);
-        return (count + 2) * wire * 1.2 + " m";
+        return plain((count + 2) * wire * 1.2) + " m";
     }
 
     private static void need(Question question, String option, @Nullable String text) {

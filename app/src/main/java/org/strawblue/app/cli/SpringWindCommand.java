@@ -30,9 +30,11 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Examples:",
-            "  strawblue spring wind --wire 0.8mm --outside 7.4mm --free-length 31mm --coils 10.5 --ends \"closed and ground\" \\",
+            "  strawblue spring wind --wire 0.8mm --outside 7.4mm --free-length 31mm \\",
+            "      --coils 10.5 --ends \"closed and ground\" \\",
             "      --material \"music wire\"",
-            "  strawblue spring wind --wire 0.8mm --outside 7.4mm --free-length 31mm --coils 10.5 --ends \"closed and ground\" \\",
+            "  strawblue spring wind --wire 0.8mm --outside 7.4mm --free-length 31mm \\",
+            "      --coils 10.5 --ends \"closed and ground\" \\",
             "      --material \"music wire\" --trial-arbor 5mm --trial-outside 7.6mm"
         })
 final class SpringWindCommand extends Answering {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +21,9 @@ class SpringCommandsTest {
             .resolve("examples/springs/drawer.csv")
             .toString();
 
+    private static final Path ROOT = Path.of(System.getProperty("strawblue.root", ".."));
+    private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
+
     private static Shell shell(String... parts) {
         return Shell.run(String.join("|", parts).split("\\|"));
     }
@@ -30,6 +34,25 @@ class SpringCommandsTest {
         Shell shell = shell("spring", command, "--help");
         assertThat(shell.code()).isZero();
         assertThat(shell.out()).contains("Usage: strawblue spring " + command, "Examples:", "Exit codes:", "--json");
+    }
+
+    /** As it stands there. */
+    @ParameterizedTest
+    @ValueSource(strings = {"find", "check", "identify", "cut", "wind"})
+    void everyExampleOfTheHelpIsAnswered(String command) {
+        String help = shell("spring", command, "--help").out();
+        assertThat(help.lines()).allMatch(l -> l.length() <= 80);
+        help.replaceAll("\\\\\\R\\s*", "")
+                .lines()
+                .filter(l -> l.startsWith("  strawblue "))
+                .forEach(example -> {
+                    Shell shell = Shell.run(WORD.matcher(example.strip().substring("strawblue ".length()))
+                            .results()
+                            .map(m -> m.group(1) == null ? m.group(2) : m.group(1))
+                            .map(w -> w.startsWith("examples/") ? ROOT.resolve(w).toString() : w)
+                            .toArray(String[]::new));
+                    assertThat(shell.code()).as(example + "\n" + shell.err()).isZero();
+                });
     }
 
     @ParameterizedTest
@@ -54,6 +77,14 @@ class SpringCommandsTest {
                 .containsPattern("from the coil count +4.2 %")
                 .containsPattern("from the modulus +1.9 %")
                 .containsPattern("all of it +6.6 %");
+    }
+
+    /** Thin wire in metres has a power of ten; it must not get lost on the way. */
+    @Test
+    void thinWireWithItsErrorIsRead() {
+        Shell shell = shell("spring|identify|--wire|0.30 ±0.01 mm|--outside|3.0 ±0.05 mm|--coils|9|--ends|closed");
+        assertThat(shell.code()).isZero();
+        assertThat(shell.out()).containsPattern("from the wire +14 %");
     }
 
     @Test

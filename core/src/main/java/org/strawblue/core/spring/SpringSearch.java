@@ -10,18 +10,14 @@ public final class SpringSearch {
 
     private SpringSearch() {}
 
-    /** The likeliest of those that work, as they are or cut, by few points; absent where none does. */
-    public static Optional<MeasuredSpring> likeliest(Pocket pocket, List<MeasuredSpring> drawer) {
-        MeasuredSpring best = null;
-        double chance = -1;
+    /** The first of those that work, as they are or cut; absent where none does. */
+    public static Optional<MeasuredSpring> firstThatWorks(Pocket pocket, List<MeasuredSpring> drawer) {
         for (MeasuredSpring spring : drawer) {
-            double its = new SpringTrial(pocket, spring).roughChance();
-            if (its > chance) {
-                chance = its;
-                best = spring;
+            if (new SpringTrial(pocket, spring).roughChance() >= 0) {
+                return Optional.of(spring);
             }
         }
-        return Optional.ofNullable(best);
+        return Optional.empty();
     }
 
     /** What to mind about a spring in a pocket where it may well work. */

@@ -60,7 +60,7 @@ final class Changes {
 
     private static Optional<Change> works(Pocket pocket, List<MeasuredSpring> drawer, Knob knob, double share) {
         return knob.turned(pocket, share)
-                .flatMap(changed -> SpringSearch.likeliest(changed, drawer)
+                .flatMap(changed -> SpringSearch.firstThatWorks(changed, drawer)
                         .map(spring -> new Change(knob.words(changed), share, changed, spring)));
     }
 }

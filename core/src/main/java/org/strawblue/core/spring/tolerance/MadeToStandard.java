@@ -1,8 +1,10 @@
 package org.strawblue.core.spring.tolerance;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import org.strawblue.core.spring.Coil;
 import org.strawblue.core.spring.MeasurementErrors;
+import org.strawblue.core.table.Row;
 import org.strawblue.core.table.Table;
 
 /**
@@ -13,6 +15,9 @@ public final class MadeToStandard {
 
     private static final double COILS = Bands.PRACTICE.number("coils");
     private static final double SHARE = Bands.PRACTICE.number("share_of_limits");
+
+    private static final List<Row> WIRES =
+            Table.of(MadeToStandard.class, "wire.csv").rows();
 
     private MadeToStandard() {}
 
@@ -32,7 +37,7 @@ public final class MadeToStandard {
     public static double wire(double diameter) {
         double mm = Bands.MM.fromSi(diameter);
         double found = 0;
-        for (var row : Table.of(MadeToStandard.class, "wire.csv").rows()) {
+        for (Row row : WIRES) {
             found = Bands.MM.toSi(row.number("plus_minus_mm"));
             if (Bands.holds(row, "over_mm", "upto_mm", mm)) {
                 return found;

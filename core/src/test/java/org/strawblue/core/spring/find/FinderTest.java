@@ -231,7 +231,7 @@ class FinderTest {
         double last = 0;
         for (Change change : changes) {
             assertThat(change.share()).isGreaterThanOrEqualTo(last);
-            assertThat(SpringSearch.likeliest(change.changed(), single)).isPresent();
+            assertThat(SpringSearch.firstThatWorks(change.changed(), single)).isPresent();
             last = change.share();
         }
         for (Knob knob : Knob.values()) {
@@ -241,7 +241,7 @@ class FinderTest {
                             .isPresent())
                     .findFirst();
             its.ifPresent(c -> assertThat(
-                            knob.turned(narrow, 0.9 * c.share()).flatMap(p -> SpringSearch.likeliest(p, single)))
+                            knob.turned(narrow, 0.9 * c.share()).flatMap(p -> SpringSearch.firstThatWorks(p, single)))
                     .isEmpty());
         }
     }
