@@ -31,7 +31,7 @@ import picocli.CommandLine.Option;
             "      --coils 42 --ends closed --new-end closed",
             "  strawblue spring cut --wire 0.6mm --outside 6.2mm --free-length 120mm \\",
             "      --coils 42 --ends closed \\",
-            "      --material \"music wire\" --bore 9.6mm --rest 26mm --travel 8mm \\",
+            "      --material \"music wire\" --bore 9.6mm --rod 4mm --rest 26mm --travel 8mm \\",
             "      --force-at-rest 5-10N"
         })
 final class SpringCutCommand extends Answering {

@@ -19,6 +19,7 @@ final class SpringRow {
     /** "one closed one open", "closed one end, open the other" */
     private static final String EACH_END = "(?i)\\b(the other|other|one)( end)?\\b";
 
+    private static final List<String> SEEN = List.of("magnet", "colour", "rust", "wound", "push", "length before");
     private static final List<String> NEEDED = List.of("wire", "outside", "inside", "mean", "free length", "coils");
 
     private final Sheet sheet;
@@ -53,7 +54,7 @@ final class SpringRow {
         Optional<Double> length = si("free length");
         Optional<Ends> ends = ends();
         Optional<Double> coils = coils(ends);
-        Optional<Seen> seen = new SeenCells(this::cell, this::quietly, this::unread, desk.units()).seen();
+        Optional<Seen> seen = seen();
         int quantity = si("quantity").map(q -> (int) Math.rint(q)).orElse(1);
         notKnown.stream().filter(columns::containsKey).forEach(k -> desk.unknown(where() + " / " + k, k));
         if (faulty || seen.isEmpty()) {
@@ -64,24 +65,39 @@ final class SpringRow {
             return Optional.empty();
         }
         return possible(wire.get(), outside.get(), length.get(), coils.get())
-                ? Optional.of(new MeasuredSpring(
-                                name(),
-                                number(),
-                                wire.get(),
-                                outside.get(),
-                                length.get(),
-                                coils.get(),
-                                ends,
-                                text("material"),
-                                MeasurementErrors.usual(),
-                                quantity,
-                                seen.get()))
-                        .map(Identification::resolved)
+                ? Optional.of(identified(new MeasuredSpring(
+                        name(),
+                        number(),
+                        wire.get(),
+                        outside.get(),
+                        length.get(),
+                        coils.get(),
+                        ends,
+                        text("material"),
+                        MeasurementErrors.usual(),
+                        quantity,
+                        seen.get())))
                 : Optional.empty();
     }
 
+    /** Where no column tells anything beyond sizes, nothing of identification is even loaded. */
+    private static MeasuredSpring identified(MeasuredSpring spring) {
+        return spring.seen().tells() ? Identification.resolved(spring) : spring;
+    }
+
+    private Optional<Seen> seen() {
+        for (String column : SEEN) {
+            if (columns.containsKey(column)) {
+                return new SeenCells(this::cell, this::quietly, this::unread, desk.units()).seen();
+            }
+        }
+        return Optional.of(Seen.nothing());
+    }
+
     private List<String> needed() {
-        return notKnown.stream().filter(NEEDED::contains).toList();
+        return notKnown.stream()
+                .filter(k -> NEEDED.contains(k) || k.startsWith("coils"))
+                .toList();
     }
 
     private void tooMany() {

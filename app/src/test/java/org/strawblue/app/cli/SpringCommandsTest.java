@@ -49,7 +49,8 @@ class SpringCommandsTest {
                     Shell shell = Shell.run(WORD.matcher(example.strip().substring("strawblue ".length()))
                             .results()
                             .map(m -> m.group(1) == null ? m.group(2) : m.group(1))
-                            .map(w -> w.startsWith("examples/") ? ROOT.resolve(w).toString() : w)
+                            .map(w ->
+                                    w.startsWith("examples/") ? ROOT.resolve(w).toString() : w)
                             .toArray(String[]::new));
                     assertThat(shell.code()).as(example + "\n" + shell.err()).isZero();
                 });
