@@ -21,7 +21,7 @@ import org.strawblue.core.source.Basis;
 /**
  * Weighs what was seen: P(history | seen) ∝ P(history) Π P(seen | history), over an ensemble of histories.
  *
- * <p>Where a look does not fit the rest, the interval reaches over what is told with it and without it: a conflict is not
+ * <p>Where a look does not fit the rest, the interval reaches over what is told without any one of them: a conflict is not
  * averaged away. The same look at the same place within a minute counts once.
  */
 public final class Judge {
@@ -266,7 +266,7 @@ public final class Judge {
                 : Optional.of(over(Dimension.HARDNESS, hrc, weights, odd, ensemble.hardnessBases()));
     }
 
-    /** With all that was seen; where some of it does not fit, over what is told without that as well. */
+    /** With all that was seen; where some of it does not fit, over what is told without any one look: each may be the wrong one. */
     private Estimate over(Dimension dimension, double[] v, Weights weights, List<Worth> odd, Collection<Basis> rests) {
         TreeSet<Basis> bases = new TreeSet<>(rests);
         if (!clues.isEmpty()) {
@@ -275,8 +275,8 @@ public final class Judge {
         Estimate told = weights.estimate(dimension, v, bases);
         double low = told.low();
         double high = told.high();
-        for (Worth w : odd) {
-            Estimate without = weights(indexOf(w.observation())).estimate(dimension, v, bases);
+        for (int c = 0; c < logs.length && !odd.isEmpty(); c++) {
+            Estimate without = weights(c).estimate(dimension, v, bases);
             low = Math.min(low, without.low());
             high = Math.max(high, without.high());
         }

@@ -139,6 +139,21 @@ class JudgeTest {
         assertThat(s[1] - s[0]).isLessThan(0.7 * (q[1] - q[0]));
     }
 
+    /** Three crayons of one kit against a thermocouple, 40 K apart: the interval reaches over both, whichever is believed. */
+    @Test
+    void aConflictIsNotSettledByCounting() {
+        List<Observation> looks = new ArrayList<>();
+        for (double rating : new double[] {204, 212, 226}) {
+            Melt melt = rating < 208 ? Melt.SLICK : rating < 220 ? Melt.BARELY : Melt.DRY;
+            looks.add(new Observation.Crayon(rating + ZERO, melt, Seen.at(Place.TOP, 7000)));
+        }
+        looks.add(new Observation.PartReads(258 + ZERO, new Thermocouple("K", 2), Seen.at(Place.TOP, 7000)));
+        Judgement judged = Judge.of(oven(15, 840), looks);
+        assertThat(judged.conflicting()).isTrue();
+        assertThat(judged.peak().low()).isLessThan(220 + ZERO);
+        assertThat(judged.peak().high()).isGreaterThan(255 + ZERO);
+    }
+
     private static Situation oven(double swing, double period) {
         Setting in = new Setting.InOven(250 + ZERO, swing, period, 0, 7, 0.15);
         Course course = new Course(new PartShape.RoundBar(0.008, 0.06), 295.15, List.of(new Spell(in, 7200)));
