@@ -162,7 +162,7 @@ final class HeatCommand extends Answering {
         if (folder == null || answer.story().isEmpty()) {
             return sheet;
         }
-        List<String> files = HeatFiles.leave(answer.story().get(), folder, question.units());
+        List<String> files = HeatFiles.leave(answer.story().get().get(), folder, question.units());
         List<Entry> entries = new ArrayList<>(sheet.entries());
         entries.add(new Entry.Words("files", "Left in " + folder, Phrase.of(String.join(", ", files))));
         return new Sheet(sheet.title(), entries, sheet.findings());

@@ -1,10 +1,10 @@
 package org.strawblue.app.service;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.strawblue.core.estimate.Estimate;
+import org.strawblue.core.heat.conduction.Conduction;
 import org.strawblue.core.heat.course.CourseRun;
 import org.strawblue.core.heat.course.Frame;
 import org.strawblue.core.heat.course.Setting;
@@ -32,8 +32,10 @@ record HeatHistory(HeatRequest request, CourseRun run, Optional<TemperWatch> wat
     /** Steps in which a person reads a clock [s]. */
     private static final int[] STEPS = {1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600};
 
-    /** When the section is shown, as shares of the time until it is taken off. */
-    private static final double[] SHOWN = {1.0 / 8, 1.0 / 3, 1};
+    /** When the section is shown: how much of its change is done. */
+    private static final double[] SHOWN = {1.0 / 4, 2.0 / 3, 1};
+
+    private static final int FINE = 2000;
 
     /** From when it is read, the clock's 0, to the end [s]. */
     double duration() {
@@ -159,20 +161,41 @@ record HeatHistory(HeatRequest request, CourseRun run, Optional<TemperWatch> wat
         }
         List<Frame> frames = new ArrayList<>();
         for (double share : SHOWN) {
-            Frame frame = nearest(zero() + share * off());
-            if (!frames.contains(frame)) {
-                frames.add(frame);
-            }
+            frame(share).filter(f -> !frames.contains(f)).ifPresent(frames::add);
         }
         boolean onPlate = request.main().setting() instanceof Setting.OnPlate
                 || request.main().setting() instanceof Setting.OnSaggingPlate;
-        Phrase caption = Phrase.of("The section over {}", Quantity.time(duration()));
-        return Optional.of(SectionView.of(request.shape(), run, frames, caption, onPlate));
+        Phrase caption = Phrase.of("The section over {}", Quantity.time(off()));
+        return frames.isEmpty()
+                ? Optional.empty()
+                : Optional.of(SectionView.of(request.shape(), run, frames, caption, onPlate));
     }
 
-    private Frame nearest(double at) {
-        return run.frames().stream()
-                .min(Comparator.comparingDouble(f -> Math.abs(f.seconds() - at)))
-                .orElseThrow();
+    /** The section when so much of what changes until it is taken off has changed, reckoned as far as that moment. */
+    private Optional<Frame> frame(double share) {
+        double at = share < 1 ? when(share) : off();
+        return Conduction.run(request.leftOn(at))
+                .value()
+                .map(r -> r.frames().get(r.frames().size() - 1))
+                .map(f -> new Frame(at, f.kelvin()));
+    }
+
+    private double when(double share) {
+        Trace trace = trace(names().read().get(0));
+        double most = 0;
+        for (int i = 0; i <= POINTS; i++) {
+            most = Math.max(most, changed(trace, off() * i / POINTS));
+        }
+        for (int i = 1; i <= FINE; i++) {
+            double t = off() * i / FINE;
+            if (changed(trace, t) >= share * most) {
+                return t;
+            }
+        }
+        return off();
+    }
+
+    private static double changed(Trace trace, double at) {
+        return Math.abs(trace.at(at) - trace.kelvin(0));
     }
 }

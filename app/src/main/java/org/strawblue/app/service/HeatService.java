@@ -74,10 +74,10 @@ public final class HeatService {
         window.ifPresent(w -> advise(w, goal.orElseThrow(), history, counting));
         tell(history, window);
         HeatHistory shown = window.map(w -> leftOn(w, fast)).orElse(history);
-        HeatStory story = draw(shown, window, counting);
+        Picture.HeatClock clock = draw(shown, window, counting);
         balance(run.value().orElseThrow());
         sheet.findings(run.findings());
-        return new HeatAnswer(sheet.build(), Optional.of(story));
+        return new HeatAnswer(sheet.build(), Optional.of(() -> shown.story(clock)));
     }
 
     private boolean fast(Course course) {
@@ -142,10 +142,10 @@ public final class HeatService {
         return history(left, Conduction.run(left.leftOn(seconds)).value().orElseThrow(), seconds, fast);
     }
 
-    private HeatStory draw(HeatHistory history, Optional<PullWindow> window, List<Place> counting) {
+    private Picture.HeatClock draw(HeatHistory history, Optional<PullWindow> window, List<Place> counting) {
         Picture.HeatClock clock = history.clock(wanted(window, counting), pull(window), caption(history));
         sheet.add(new Entry.Plot("history", "Temperature against time", clock));
-        return history.story(clock);
+        return clock;
     }
 
     private Optional<TemperWatch> watch(CourseRun run) {

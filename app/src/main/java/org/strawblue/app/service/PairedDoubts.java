@@ -76,7 +76,7 @@ final class PairedDoubts implements Doubts {
 
     private static Setting plate(Setting.OnPlate p, boolean hotter) {
         return new Setting.OnPlate(
-                p.plate(),
+                moved(p.plate(), Influence.PLATE_OFFSET, hotter),
                 p.gap() * factor(Influence.CONTACT_GAP, !hotter),
                 p.emissivity(),
                 Math.min(1, p.roomShare() * factor(Influence.ROOM_SHARE, hotter)),
@@ -87,21 +87,30 @@ final class PairedDoubts implements Doubts {
 
     private static Setting around(Setting setting, boolean hotter) {
         if (setting instanceof Setting.InOven o) {
-            double moved = o.mean() + offset(hotter);
+            double moved = o.mean() + end(Influence.OVEN_OFFSET, hotter);
             return new Setting.InOven(
                     moved, o.swing(), o.period(), o.phase(), o.film() * factor(hotter), o.emissivity());
         }
         if (setting instanceof Setting.InSand s) {
-            return new Setting.InSand(s.sand(), s.film() * factor(hotter));
+            return new Setting.InSand(s.sand() + end(Influence.PLATE_OFFSET, hotter), s.film() * factor(hotter));
         }
         return setting instanceof Setting.InLoggedOven o
-                ? new Setting.InLoggedOven(o.log(), o.film() * factor(hotter), o.emissivity())
+                ? new Setting.InLoggedOven(
+                        moved(o.log(), Influence.SENSOR_OFFSET, hotter), o.film() * factor(hotter), o.emissivity())
                 : setting;
     }
 
-    private static double offset(boolean more) {
-        Distribution d = Priors.usual().of(Influence.OVEN_OFFSET);
+    private static double end(Influence influence, boolean more) {
+        Distribution d = Priors.usual().of(influence);
         return more ? d.high() : d.low();
+    }
+
+    private static Trace moved(Trace trace, Influence offset, boolean hotter) {
+        double[] kelvin = trace.kelvin();
+        for (int i = 0; i < kelvin.length; i++) {
+            kelvin[i] += end(offset, hotter);
+        }
+        return new Trace(trace.seconds(), kelvin);
     }
 
     private static double factor(boolean more) {
@@ -194,6 +203,7 @@ final class PairedDoubts implements Doubts {
         bases.add(Priors.usual().basis(Influence.FILM_FACTOR));
         if (request.main().setting() instanceof Setting.OnPlate) {
             bases.add(Priors.usual().basis(Influence.CONTACT_GAP));
+            bases.add(Priors.usual().basis(Influence.PLATE_OFFSET));
             bases.add(Priors.usual().basis(Influence.ROOM_SHARE));
         }
         if (request.main().setting() instanceof Setting.InOven) {

@@ -17,7 +17,7 @@ import org.strawblue.app.report.picture.Pen;
 /** Writes on one page, measured in points from its upper left corner. */
 final class Pencil implements AutoCloseable {
 
-    private static final float SEAM = 0.4f;
+    private static final float SEAM = 0.6f;
 
     private final PDPageContentStream stream;
     private final double height;

@@ -28,6 +28,9 @@ record ClockDrawing(HeatClock clock, AmountWriter writer) {
     private static final double STRIP = 12;
     private static final double LINE = 12;
     private static final int STEPS = 80;
+    /** Letters may be somewhat wider than is reckoned. */
+    private static final double SPARE = 1.12;
+
     /** Share of the scale from which two curves can be named where they lie apart. */
     private static final double PARTED = 0.2;
 
@@ -151,7 +154,7 @@ record ClockDrawing(HeatClock clock, AmountWriter writer) {
             if (trace.equals(upper)) {
                 sheet.label(trace.place(), px - 3, py - 6, Lettering.SMALL, Anchor.END);
             } else {
-                sheet.label(trace.place(), px + 6, py + 14, Lettering.SMALL, Anchor.START);
+                sheet.label(trace.place(), px + 6, Math.min(py + 14, BOTTOM - 5), Lettering.SMALL, Anchor.START);
             }
         }
     }
@@ -198,7 +201,7 @@ record ClockDrawing(HeatClock clock, AmountWriter writer) {
                 .mapToDouble(t -> Lettering.SMALL.width(t.place()))
                 .max()
                 .orElse(0);
-        return Drawing.WIDTH - widest - 12;
+        return Drawing.WIDTH - widest * SPARE - 12;
     }
 
     private void drawPull(Sheet sheet, Band pull, Axis x) {

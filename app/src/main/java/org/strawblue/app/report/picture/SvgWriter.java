@@ -60,7 +60,7 @@ public final class SvgWriter {
     }
 
     private void patch(Patch patch) {
-        out.append("<path stroke-width=\"0.4\" stroke=\"").append(escape(patch.hex()));
+        out.append("<path stroke-width=\"0.8\" stroke=\"").append(escape(patch.hex()));
         out.append("\" fill=\"").append(escape(patch.hex())).append('"');
         trace(patch.points(), true);
     }
