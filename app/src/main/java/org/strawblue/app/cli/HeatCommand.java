@@ -45,17 +45,24 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Examples:",
-            "  strawblue heat --diameter 12mm --length 60mm --on \"hot plate\" --at 290C --for 12min --grade W1",
+            "  strawblue heat --diameter 12mm --length 60mm --on \"hot plate\" --at 290C \\",
+            "      --for 12min --grade W1",
             "      a bar on a bare plate; add --cover for a lid or blanket over it",
-            "  strawblue heat --diameter 8mm --length 46mm --on \"hot plate\" --at 250C --cover --grade O1 --target \"59-61 HRC\"",
+            "  strawblue heat --diameter 8mm --length 46mm --on \"hot plate\" --at 250C \\",
+            "      --cover --grade O1 --target \"59-61 HRC\"",
             "      when to take it off, and what ten seconds late cost",
-            "  strawblue heat --side 10mm --length 60mm --start 800C --dip 25mm --dip-for 8s --on air --grade W1 --target straw",
+            "  strawblue heat --side 10mm --length 60mm --start 800C --dip 25mm \\",
+            "      --dip-for 8s --on air --grade W1 --target straw",
             "      the end dipped hard, colours running back to it, stopped in water",
-            "  strawblue heat --diameter 1/2in --on \"kitchen oven\" --at 450F --for 1h --surface oxidised",
-            "  strawblue heat --thickness 3mm --width 20mm --on oil --start 800C --for 20s --out heat",
-            "      leaves the history as a table, and drawings (SVG, PNG) of the section warming",
-            "  strawblue heat --log examples/logs/oven-200.csv --log-of oven --diameter 8mm --length 46mm --grade O1",
-            "      what a part had in an oven that was logged; --log-of part where the part itself was"
+            "  strawblue heat --diameter 1/2in --on \"kitchen oven\" --at 450F --for 1h \\",
+            "      --surface oxidised",
+            "  strawblue heat --thickness 3mm --width 20mm --on oil --start 800C --for 20s \\",
+            "      --out heat-of-the-flat",
+            "      leaves the history as a table, and the section as drawings (SVG, PNG)",
+            "  strawblue heat --log examples/logs/oven-200.csv --log-of oven \\",
+            "      --diameter 8mm --length 46mm --grade O1",
+            "      what a part had in an oven that was logged; --log-of part where the",
+            "      part itself was"
         })
 final class HeatCommand extends Answering {
 

@@ -20,7 +20,7 @@ class HelpExamplesTest {
     private Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"diagnose", "learn", "judge"})
+    @ValueSource(strings = {"diagnose", "learn", "judge", "heat"})
     void everyExampleIsAnswered(String command) {
         String help = Shell.run(command, "--help").out();
         assertThat(help.lines()).allMatch(l -> l.length() <= 80);
@@ -45,7 +45,11 @@ class HelpExamplesTest {
                     word.startsWith("examples/")
                             ? "../" + word
                             : word.replace(
-                                    "shop.yaml", folder.resolve("shop.yaml").toString()));
+                                            "shop.yaml",
+                                            folder.resolve("shop.yaml").toString())
+                                    .replace(
+                                            "heat-of-the-flat",
+                                            folder.resolve("heat").toString()));
         }
         return words.toArray(String[]::new);
     }
