@@ -69,6 +69,7 @@ row "search of $n springs, warm" "$best" s 2 at-most
 awk -v cpu="$cpu" -v n="$(nproc)" 'BEGIN { printf "its processor time, warm: %.2f s; with %d processors to itself that is %.2f s\n", cpu, n, cpu / n }'
 row "its peak memory, whole process" "$memory" MB 400 at-most
 [ "$numpy" = - ] || row "faster than the same rules in NumPy" "$faster" times 5 at-least
-awk '$1 >= 10000 { n++; x += log($1); y += log($4); xx += log($1) ^ 2; xy += log($1) * log($4) }
-    END { if (n > 1) printf "processor time grows as size to the power %.2f from 10,000 springs on\n", (n * xy - x * y) / (n * xx - x * x) }' "$work/table"
+awk '{ n++; x += $1; y += $4; xx += $1 * $1; xy += $1 * $4; yy += $4 * $4 }
+    END { if (n > 2) { s = (n * xy - x * y) / (n * xx - x * x); r = (n * xy - x * y) / sqrt((n * xx - x * x) * (n * yy - y * y))
+          printf "straight line of processor time: %.3f s + springs / %.3g per s, R² %.4f\n", (y - s * x) / n, 1 / s, r * r } }' "$work/table"
 ! grep -q NO "$work/table"
