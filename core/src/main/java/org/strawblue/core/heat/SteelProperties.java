@@ -35,11 +35,8 @@ public final class SteelProperties {
 
     private record Piece(double from, double to, double[] c, double numerator, double pole) {
         double at(double celsius) {
-            double sum = numerator / (pole - celsius);
-            for (int power = 3; power >= 0; power--) {
-                sum += c[power] * Math.pow(celsius, power);
-            }
-            return sum;
+            double polynomial = c[0] + celsius * (c[1] + celsius * (c[2] + celsius * c[3]));
+            return polynomial + numerator / (pole - celsius);
         }
     }
 
@@ -75,12 +72,11 @@ public final class SteelProperties {
     }
 
     private static double at(List<Piece> pieces, double celsius) {
-        for (Piece piece : pieces) {
-            if (celsius < piece.to) {
-                return piece.at(celsius);
-            }
+        int i = 0; // an index, since this is asked many thousand times for one card
+        while (i < pieces.size() - 1 && celsius >= pieces.get(i).to) {
+            i++;
         }
-        return pieces.get(pieces.size() - 1).at(celsius);
+        return pieces.get(i).at(celsius);
     }
 
     private static List<Piece> pieces(String quantity) {
