@@ -46,7 +46,7 @@ record ClockDrawing(HeatClock clock, AmountWriter writer) {
         });
         drawDoubt(sheet, x, y);
         clock.traces().forEach(t -> drawTrace(sheet, t, x, y));
-        if (parting() > PARTED * (y.to() - y.from())) {
+        if (namedApart()) {
             drawApart(sheet, x, y);
         } else {
             drawNames(sheet, y);
@@ -194,10 +194,16 @@ record ClockDrawing(HeatClock clock, AmountWriter writer) {
         return apart(end()) < most / 4 ? most : 0;
     }
 
-    /** The curves' names stand beside the field. */
+    /** Whether each curve is named where they lie apart, and not beside the field. */
+    private boolean namedApart() {
+        Axis y = temperatureAxis();
+        return parting() > PARTED * (y.to() - y.from());
+    }
+
     private double right() {
+        boolean inside = namedApart();
         double widest = clock.traces().stream()
-                .filter(t -> parting() == 0)
+                .filter(t -> !inside)
                 .mapToDouble(t -> Lettering.SMALL.width(t.place()))
                 .max()
                 .orElse(0);
