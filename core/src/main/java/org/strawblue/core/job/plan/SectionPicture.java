@@ -2,6 +2,8 @@ package org.strawblue.core.job.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.strawblue.core.job.Picture;
 import org.strawblue.core.job.Picture.Cell;
 import org.strawblue.core.job.Picture.Corner;
@@ -11,7 +13,7 @@ import org.strawblue.core.quantity.Phrase;
 /** The section of a lying part in level slices, each at the temperature of its height. */
 final class SectionPicture {
 
-    private static final int SLICES = 16;
+    private static final int SLICES = 24;
 
     private final List<Cell> cells = new ArrayList<>();
     private final List<Double> heights = new ArrayList<>();
@@ -21,15 +23,26 @@ final class SectionPicture {
     private SectionPicture(PartShape shape) {
         this.shape = shape;
         this.height = shape instanceof PartShape.Tube tube ? tube.outside() : shape.section();
-        for (int i = 0; i < SLICES; i++) {
-            double low = height * i / SLICES;
-            double high = height * (i + 1) / SLICES;
+        double[] levels = levels();
+        for (int i = 0; i < levels.length - 1; i++) {
+            double low = levels[i];
+            double high = levels[i + 1];
             if (shape instanceof PartShape.SteppedPin pin) {
                 along(pin, low, high);
             } else {
                 slice(low, high);
             }
         }
+    }
+
+    /** Close together at top and bottom, outside and in the hole, where the width of what is round changes most. */
+    private double[] levels() {
+        DoubleStream hole = shape instanceof PartShape.Tube tube ? levels(tube.inside() / 2) : DoubleStream.empty();
+        return DoubleStream.concat(levels(height / 2), hole).sorted().distinct().toArray();
+    }
+
+    private DoubleStream levels(double radius) {
+        return IntStream.rangeClosed(0, SLICES).mapToDouble(i -> height / 2 - radius * Math.cos(Math.PI * i / SLICES));
     }
 
     /** A stepped pin is cut along its axis. */
