@@ -16,6 +16,9 @@ import org.strawblue.core.history.Trace;
  */
 record Settled(Trace trace, int from, int to, double level, double half) {
 
+    /** Share of the readings at either end that may be stray and does not make the swing [1]. */
+    private static final double TAIL = 0.05;
+
     private static final double NEAR = Figures.kelvin("near-peak");
 
     /** Absent where fewer than three points are left. */
@@ -38,8 +41,8 @@ record Settled(Trace trace, int from, int to, double level, double half) {
     }
 
     private static Settled about(Trace trace, int from, int to, double level) {
-        double low = share(trace, from, to, 0, 0.05);
-        double high = share(trace, from, to, 0, 0.95);
+        double low = share(trace, from, to, 0, TAIL);
+        double high = share(trace, from, to, 0, 1 - TAIL);
         return new Settled(trace, from, to, level, (high - low) / 2);
     }
 

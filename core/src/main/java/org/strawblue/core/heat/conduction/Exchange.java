@@ -11,6 +11,7 @@ final class Exchange {
 
     private static final double SIGMA = SteelProperties.STEFAN_BOLTZMANN;
     private static final double BLEND = Figures.SHARED.si("blend-length", org.strawblue.core.quantity.Dimension.LENGTH);
+    /** Rise by which slopes are taken [K]: small beside the bends of the laws, large beside rounding. */
     private static final double NUDGE = 0.05;
 
     private final Surroundings surroundings;

@@ -17,6 +17,9 @@ import org.strawblue.core.steel.Tempering;
 /** The clock of a temper in an oven or kiln: when the part is hot, when to take it out, what the oven's swing does to it. */
 final class OvenClock {
 
+    /** How far the picture goes on after the part is out, over the time until then [1]. */
+    private static final double SHOWN = 1.15;
+
     private static final int POINTS = 16;
     private static final int TAIL = 4;
 
@@ -150,7 +153,7 @@ final class OvenClock {
 
     private Picture picture(Passing hot) {
         double out = hot.seconds() + plan.seconds();
-        double end = out * 1.15;
+        double end = out * SHOWN;
         Band pull = exchange()
                 .map(this::times)
                 .map(t -> Band.between(
